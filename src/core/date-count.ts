@@ -1,0 +1,119 @@
+import { monthOf } from "./months.js";
+import { between, type Estimate } from "./estimate.js";
+import type { Writing } from "./writing.js";
+import { Refusal } from "./refusal.js";
+import { dayOfSerial, type Day } from "./serial.js";
+import { sources } from "./sources.js";
+import type { Token } from "./text.js";
+
+const FIRST_SERIAL = 36526; // 1 January 2000
+const LAST_SERIAL = 73050; // 31 December 2099
+
+/** Whether a number in a count column can only be a date: a day of 2000 to 2099. */
+export function isDateSerial(value: number): boolean {
+  return value >= FIRST_SERIAL && value < LAST_SERIAL + 1;
+}
+
+/**
+ * Reads back a count that the spreadsheet turned into a date as it was typed: `7-8` is kept as 8
+ * July or 7 August, `12-13` as December 2013. Read back only where one reading is possible.
+ *
+ * @param serial - a day of 2000 to 2099 as the workbook numbers it
+ * @param inspected - year of the inspection, in which the count was typed; null where unknown
+ * @returns the range in frames, with a note that says what the cell holds
+ * @throws Refusal that says what the cell holds and how to type it
+ * @example countOfSerial(46211, PLAIN_WRITING, 2026) // 8 July 2026: low 7, middle 7.5, high 8
+ */
+export function countOfSerial(
+  serial: number,
+  writing: Pick<Writing, "wholeFrames" | "dateSystem">,
+  inspected: number | null,
+): Estimate {
+  const day = dayOfSerial(serial, writing.dateSystem);
+  if (!Number.isInteger(serial)) throw new Refusal(`${show(day)} with a time of day is no count`);
+  return countOfDay(day, writing.wholeFrames, inspected);
+}
+
+/**
+ * The same for a saved file, which holds the date as it was shown: `8-Jul`, `8. Juli`, `Dec-13`,
+ * `08-juil.`, `7/8/2026`. Null where the text is no date.
+ */
+export function countOfDateText(
+  text: string,
+  words: readonly Token[],
+  wholeFrames: boolean,
+  inspected: number | null,
+): Estimate | null {
+  const full = fullDate(text);
+  if (full)
+    return rangeOf(full.one, full.other, text, full.year === (inspected ?? full.year), wholeFrames);
+  const parts = words.filter((w) => !["-", ".", "/", ",", "de"].includes(w.text));
+  const [first, second, third, ...more] = parts;
+  if (!first || !second || more.length > 0 || (third && third.kind !== "number")) return null;
+  const year = third ? Number(third.text) % 100 : null;
+  const sameYear = year === null || inspected === null || year === inspected % 100;
+  const dayFirst = first.kind === "number";
+  const month = monthOf(dayFirst ? second.text : first.text);
+  const other = Number(dayFirst ? first.text : second.text);
+  if (month === null || !Number.isInteger(other)) return null;
+  return rangeOf(month, other, text, sameYear, wholeFrames);
+}
+
+/** `7/8/2026`, `08.07.2026` or `2026-07-08`: which of the two is the month does not matter here. */
+function fullDate(text: string): { one: number; other: number; year: number } | null {
+  const parts = text.split(/[/.-]/);
+  if (parts.length !== 3 || !/^\d{1,4}([/.-])\d{1,2}\1\d{1,4}$/.test(text)) return null;
+  const [first = 0, second = 0, third = 0] = parts.map(Number);
+  if (third > 999) return { one: first, other: second, year: third };
+  return first > 999 ? { one: second, other: third, year: first } : null;
+}
+
+function countOfDay(day: Day, wholeFrames: boolean, inspected: number | null): Estimate {
+  const shown = show(day);
+  // 12-13 is no day of the year where days come first: kept as the first of December 2013.
+  const monthAndYear = day.day === 1 && day.year % 100 > 12 && day.year !== inspected;
+  if (monthAndYear && narrow(day.month, day.year % 100)) {
+    return rangeOf(day.month, day.year % 100, shown, true, wholeFrames);
+  }
+  const sameYear = inspected === null || day.year === inspected;
+  return rangeOf(day.month, day.day, shown, sameYear, wholeFrames);
+}
+
+/** A frame count that is also a common fraction was perhaps typed as one: 1/2, 1/3, 2/3, 1/4, 3/4. */
+const ALSO_A_FRACTION = new Set(["1-2", "1-3", "2-3", "1-4", "3-4"]);
+
+function rangeOf(
+  one: number,
+  other: number,
+  shown: string,
+  sameYear: boolean,
+  wholeFrames: boolean,
+): Estimate {
+  const low = Math.min(one, other);
+  const high = Math.max(one, other);
+  const pair = `${low}-${high}`;
+  const holds = `the cell holds a date, ${shown}`;
+  if (!sameYear) {
+    throw new Refusal(`${holds}, and not of the year of the inspection: type the count as text`);
+  }
+  if (low < 1 || !narrow(low, high)) {
+    throw new Refusal(`${holds}: type the count as text, for example '7-8`);
+  }
+  if (ALSO_A_FRACTION.has(pair) && !wholeFrames) {
+    throw new Refusal(
+      `${holds}: was it ${pair} or the fraction ${low}/${high}? Type '${pair} as text, or a decimal number, ` +
+        `or say that counts are in whole frames`,
+    );
+  }
+  return between(low, high, `${holds}: read back as ${pair}`);
+}
+
+function narrow(low: number, high: number): boolean {
+  return low < high && high - low <= sources.widestDateRange.value;
+}
+
+const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
+
+function show({ year, month, day }: Day): string {
+  return `${day} ${MONTHS[month - 1]} ${year}`;
+}

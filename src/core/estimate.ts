@@ -1,0 +1,58 @@
+/**
+ * A figure judged by eye: `7-8` is low 7, middle 7.5, high 8. `12+` has no upper end: its high is
+ * null.
+ */
+export interface Estimate {
+  readonly low: number;
+  readonly middle: number;
+  readonly high: number | null;
+  /** Written as `dead`: a dead-out, not merely no bees seen. */
+  readonly dead: boolean;
+  /** What the reader should know, such as a date that was read back as a count; else empty. */
+  readonly note: string;
+}
+
+/** An estimate without doubt, as a plain number is. */
+export function exactly(value: number): Estimate {
+  return { low: value, middle: value, high: value, dead: false, note: "" };
+}
+
+/** A range whose middle lies half way. */
+export function between(low: number, high: number, note = ""): Estimate {
+  return { low, middle: (low + high) / 2, high, dead: false, note };
+}
+
+/**
+ * The sum of a hive's boxes. Lows add to the low and highs to the high: the hive's true count lies
+ * between, if each box's does. Dead only where every box with a count is.
+ */
+export function sum(boxes: readonly Estimate[]): Estimate {
+  if (boxes.length === 1) return boxes[0]!;
+  let [low, middle, high]: [number, number, number | null] = [0, 0, 0];
+  for (const box of boxes) {
+    low += box.low;
+    middle += box.middle;
+    high = high === null || box.high === null ? null : high + box.high;
+  }
+  const dead = middle === 0 && boxes.some((box) => box.dead);
+  const notes = boxes.map((box) => box.note).filter((note) => note !== "");
+  return { low, middle, high, dead, note: notes.join("; ") };
+}
+
+/** An estimate in another unit: every end times the factor. */
+export function scale(estimate: Estimate, factor: number): Estimate {
+  if (factor === 1) return estimate;
+  const { low, middle, high } = estimate;
+  return {
+    ...estimate,
+    low: low * factor,
+    middle: middle * factor,
+    high: high === null ? null : high * factor,
+  };
+}
+
+/** An estimate written the way it would be said: `7.5`, `7-8`, `12+`; read again it is itself. */
+export function print({ low, middle, high }: Estimate, decimal: "." | "," = "."): string {
+  const text = high === null ? `${middle}+` : low === high ? `${low}` : `${low}-${high}`;
+  return decimal === "," ? text.replaceAll(".", ",") : text;
+}

@@ -1,0 +1,184 @@
+import { between, exactly, type Estimate } from "./estimate.js";
+import type { Kind } from "./reading.js";
+import type { Writing } from "./writing.js";
+import { quote, Refusal } from "./refusal.js";
+import { sources } from "./sources.js";
+import type { Token } from "./text.js";
+
+const NONE = new Set(["-", "none", "nil", "no", "nothing", "zero", "empty", "no bees", "no brood"]);
+const DEAD = new Set(["dead", "dead out", "dead-out", "deadout", "dead hive"]);
+const ABOUT = new Set(
+  "~ ≈ about approx approx. approximately around roughly circa ca ca. c.".split(" "),
+);
+const UNITS: Record<Kind, Set<string>> = {
+  count: new Set("full f f. fr fr. frs frame frames comb combs seam seams".split(" ")),
+  percent: new Set("% percent pct pct.".split(" ")),
+};
+const COUNT_WORDS =
+  "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty".split(
+    " ",
+  );
+const PART_WORDS: Readonly<Record<string, number>> = {
+  half: 1 / 2,
+  "a half": 1 / 2,
+  third: 1 / 3,
+  "a third": 1 / 3,
+  "two thirds": 2 / 3,
+  quarter: 1 / 4,
+  "a quarter": 1 / 4,
+  "three quarters": 3 / 4,
+};
+const COMMON_FRACTION = /^(?:1\/2|[12]\/3|[13]\/4)$/;
+
+/** Walks over the tokens of one figure. */
+interface Walk {
+  readonly words: readonly Token[];
+  readonly kind: Kind;
+  readonly writing: Writing;
+  readonly cell: string;
+  at: number;
+}
+
+/**
+ * The figure that the tokens of a cell say, null where they say none that is known.
+ *
+ * @param cell - the cell as it stands, for messages
+ * @throws Refusal where the figure could mean two things
+ */
+export function readFigure(
+  words: readonly Token[],
+  kind: Kind,
+  writing: Writing,
+  cell: string,
+): Estimate | null {
+  const whole = words.map((w) => w.text).join(" ");
+  const compact = whole.replaceAll(" - ", "-");
+  if (NONE.has(compact)) return exactly(0);
+  if (DEAD.has(compact)) return { ...exactly(0), dead: true };
+  if (kind === "percent" && whole === "full") return exactly(100);
+
+  const walk: Walk = { words, kind, writing, cell, at: 0 };
+  const atLeast = take(walk, "at", "least");
+  const about = !atLeast && takeAny(walk, ABOUT);
+  const low = value(walk);
+  if (low === null) return null;
+  takeAny(walk, UNITS[kind]);
+  const either = take(walk, "or");
+  if (either && take(walk, "more")) return atEnd(walk) ? openEnded(low) : null;
+  if (either && take(walk, "so")) return atEnd(walk) ? giveOrTake(low, kind) : null;
+  if (either || take(walk, "-") || take(walk, "to")) {
+    const high = value(walk);
+    takeAny(walk, UNITS[kind]);
+    if (high === null || !atEnd(walk) || atLeast) return null;
+    return range(low, high, either, cell);
+  }
+  if (atLeast || take(walk, "+")) {
+    takeAny(walk, UNITS[kind]);
+    return atEnd(walk) ? openEnded(low) : null;
+  }
+  const orSo = take(walk, "ish");
+  takeAny(walk, UNITS[kind]);
+  if (!atEnd(walk)) return null;
+  return about || orSo ? giveOrTake(low, kind) : exactly(low);
+}
+
+function range(from: number, to: number, either: boolean, cell: string): Estimate {
+  if (to < from && !either) {
+    throw new Refusal(`${quote(cell)} goes down: write the smaller figure first, ${to}-${from}`);
+  }
+  return between(Math.min(from, to), Math.max(from, to));
+}
+
+function openEnded(low: number): Estimate {
+  return { low, middle: low, high: null, dead: false, note: `${low} or more, counted as ${low}` };
+}
+
+function giveOrTake(middle: number, kind: Kind): Estimate {
+  const margin = (kind === "count" ? sources.aboutFrames : sources.aboutPercent).value;
+  const margins =
+    kind === "percent" ? Math.min(margin, middle, 100 - middle) : Math.min(margin, middle);
+  return { low: middle - margins, middle, high: middle + margins, dead: false, note: "" };
+}
+
+/** One amount: `7`, `7.5`, `7 1/2`, `7½`, `½`, `1/2`, `seven`, `half`, `five and a half`. */
+function value(walk: Walk): number | null {
+  const part = partOf(walk);
+  if (part !== null) return walk.kind === "percent" ? part * 100 : part;
+  const whole = numberOf(walk) ?? wordOf(walk);
+  if (whole === null) return null;
+  const mark = walk.at;
+  take(walk, "and");
+  const rest = partOf(walk);
+  if (rest === null) walk.at = mark;
+  return whole + (rest ?? 0);
+}
+
+function numberOf(walk: Walk): number | null {
+  const token = walk.words[walk.at];
+  if (token?.kind !== "number") return null;
+  if (token.mark !== "" && token.mark !== walk.writing.decimal) {
+    throw new Refusal(
+      `${quote(walk.cell)} has a "${token.mark}", and the decimal sign is "${walk.writing.decimal}": ` +
+        `set the decimal sign, or write it with "${walk.writing.decimal}"`,
+    );
+  }
+  walk.at++;
+  return Number(token.text.replace(",", "."));
+}
+
+function wordOf(walk: Walk): number | null {
+  const token = walk.words[walk.at];
+  const count = token?.kind === "word" ? COUNT_WORDS.indexOf(token.text) : -1;
+  if (count < 0) return null;
+  walk.at++;
+  return count;
+}
+
+/** A part of one: a fraction sign, `1/2`, or a word. */
+function partOf(walk: Walk): number | null {
+  const [first, slash, second] = walk.words.slice(walk.at, walk.at + 3);
+  if (first?.kind === "fraction") {
+    walk.at++;
+    return first.value;
+  }
+  if (first?.kind === "number" && slash?.text === "/" && second?.kind === "number") {
+    return slashed(walk, first.text, second.text);
+  }
+  if (first?.kind !== "word") return null;
+  const two = slash?.kind === "word" ? PART_WORDS[`${first.text} ${slash.text}`] : undefined;
+  const one = PART_WORDS[first.text];
+  if (two === undefined && one === undefined) return null;
+  walk.at += two === undefined ? 1 : 2;
+  return two ?? one ?? null;
+}
+
+/** `7 5/8` can be nothing else; a bare `7/8` may be two boxes, so only the common parts stand alone. */
+function slashed(walk: Walk, top: string, bottom: string): number {
+  const afterWhole = walk.at > 0 && walk.words[walk.at - 1]?.kind === "number";
+  const part = Number(top) / Number(bottom);
+  const plain = /^[1-9]$/.test(top) && /^[2-9]$/.test(bottom) && part < 1;
+  if (!plain || (!afterWhole && !COMMON_FRACTION.test(`${top}/${bottom}`))) {
+    throw new Refusal(
+      `${quote(walk.cell)} could be a fraction, ${top} to ${bottom}, or two boxes: write ${top}-${bottom}, ` +
+        `a decimal number, or give each box a column`,
+    );
+  }
+  walk.at += 3;
+  return part;
+}
+
+function take(walk: Walk, ...texts: string[]): boolean {
+  const found = texts.every((text, i) => walk.words[walk.at + i]?.text === text);
+  if (found) walk.at += texts.length;
+  return found;
+}
+
+function takeAny(walk: Walk, texts: ReadonlySet<string>): boolean {
+  const found = texts.has(walk.words[walk.at]?.text ?? "");
+  if (found) walk.at++;
+  return found;
+}
+
+function atEnd(walk: Walk): boolean {
+  return walk.at === walk.words.length;
+}

@@ -1,0 +1,83 @@
+import { countOfDateText, countOfSerial, isDateSerial } from "./date-count.js";
+import { readFigure } from "./figure.js";
+import { quote, Refusal } from "./refusal.js";
+import { PLAIN_WRITING, type Writing } from "./writing.js";
+import { exactly, type Estimate } from "./estimate.js";
+import { sources } from "./sources.js";
+import { normalise, tokens } from "./text.js";
+
+export type Kind = "count" | "percent";
+
+const LONGEST = 60;
+const EXPECTED: Record<Kind, string> = {
+  count: "a count such as 7, 7-8, 7½, about 7, 12+, half, none or dead",
+  percent: "a percent such as 60, 60%, 55-65, about 60, half or none",
+};
+
+/**
+ * Reads a count of combs or seams, or a percent, as people write it.
+ *
+ * @param cell - a number or a text
+ * @param kind - `count` in frames, 0 to 60; `percent` in percent, 0 to 100
+ * @param writing - decimal sign and the rest of how the sheet is written
+ * @param inspected - year of the inspection, null where it is not known: a count that became a
+ *   date carries the year in which it was typed
+ * @returns low, middle and high in frames or percent
+ * @throws Refusal that quotes the text and says what was expected
+ * @example read("7-8", "count") // { low: 7, middle: 7.5, high: 8, dead: false, note: "" }
+ */
+export function read(
+  cell: number | string,
+  kind: Kind,
+  writing: Writing = PLAIN_WRITING,
+  inspected: number | null = null,
+): Estimate {
+  if (typeof cell === "number") return readNumber(cell, kind, writing, inspected);
+  if (cell.length > LONGEST) refuse(cell, kind);
+  const text = normalise(cell);
+  const words = tokens(text);
+  const found =
+    (kind === "count" ? countOfDateText(text, words, writing.wholeFrames, inspected) : null) ??
+    readFigure(words, kind, writing, cell);
+  if (found === null) return refuse(cell, kind);
+  const unmarked = words.every((w) => w.kind === "number");
+  if (kind === "percent" && unmarked) refuseFraction(found.middle);
+  return within(found, kind, quote(cell));
+}
+
+function readNumber(
+  value: number,
+  kind: Kind,
+  writing: Writing,
+  inspected: number | null,
+): Estimate {
+  if (kind === "percent") {
+    if (writing.percentsAs === "fraction") return within(exactly(value * 100), kind, `${value}`);
+    refuseFraction(value);
+  } else if (isDateSerial(value)) {
+    return countOfSerial(value, writing, inspected);
+  }
+  return within(exactly(value), kind, `${value}`);
+}
+
+/** 0.6 in a percent column is sixty percent in a cell formatted so, or a slip: only the user knows. */
+function refuseFraction(value: number): void {
+  if (value <= 0 || value >= 1) return;
+  const percent = +(value * 100).toPrecision(6);
+  throw new Refusal(
+    `${value} where a percent is asked: is it ${percent} % or ${value} %? Write ${percent}, ` +
+      `or say that percents are written as fractions`,
+  );
+}
+
+function within(reading: Estimate, kind: Kind, shown: string): Estimate {
+  const most = kind === "percent" ? 100 : sources.mostFrames.value;
+  const top = reading.high ?? reading.middle;
+  if (reading.low >= 0 && top <= most) return reading;
+  const unit = kind === "percent" ? "percent" : "frames";
+  throw new Refusal(`${shown} is out of range: 0 to ${most} ${unit} were expected`);
+}
+
+function refuse(text: string, kind: Kind): never {
+  throw new Refusal(`${quote(text)} is not understood: ${EXPECTED[kind]} was expected`);
+}

@@ -1,0 +1,180 @@
+/**
+ * How a value is known. `read`: read in the named source. `retold`: read in another text that
+ * quotes the source. `worked`: arithmetic on values that were read. `practice`: common practice,
+ * no source. `memory`: recalled, not read. `fitted`: fitted to the data of the named studies.
+ */
+export type Known = "read" | "retold" | "worked" | "practice" | "memory" | "fitted";
+
+/** A constant of the trade or of the biology, with where it comes from. */
+export interface Source {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly source: string;
+  readonly known: Known;
+}
+
+const SAGILI = "Sagili & Burgett 2011, Evaluating Honey Bee Colonies for Pollination, PNW 623";
+const IMDORF = "Imdorf, Rickli & Fluri 1996 (Liebefeld method)";
+const FOUNDATION_LIST = "dimension list on a British beekeeping forum";
+const PRACTICE = "common practice, no source";
+
+/** One constant of the table; the columns of SOURCES in order. */
+function constant(name: string, value: number, unit: string, source: string, known: Known): Source {
+  return { name, value, unit, source, known };
+}
+
+/**
+ * Every constant that the core uses, in one place: the core reads its numbers here and nowhere
+ * else, and the function SOURCES shows this table.
+ */
+export const sources = {
+  beesWellCovered: constant(
+    "bees on a deep comb well covered on both sides",
+    2400,
+    "bees",
+    SAGILI,
+    "retold",
+  ),
+  beesFullyCovered: constant(
+    "bees on a Langstroth comb fully covered, 1,100 a side",
+    2200,
+    "bees",
+    IMDORF,
+    "read",
+  ),
+  beesAverageOccupied: constant(
+    "bees on an occupied Langstroth comb, average, not full",
+    1400,
+    "bees",
+    "Simpson 1969, J Apic Res 8:3-8 (abstract)",
+    "read",
+  ),
+  deepCombArea: constant(
+    "Langstroth deep, comb inside the frame, one side (8 x 16.75 in)",
+    134,
+    "in2",
+    SAGILI,
+    "retold",
+  ),
+  deepFoundationWidth: constant(
+    "Langstroth foundation, width",
+    16.75,
+    "in",
+    FOUNDATION_LIST,
+    "read",
+  ),
+  deepFoundationHeight: constant(
+    "Langstroth deep foundation, height",
+    8.625,
+    "in",
+    FOUNDATION_LIST,
+    "read",
+  ),
+  mediumFoundationHeight: constant(
+    "Langstroth medium foundation, height",
+    5.5,
+    "in",
+    "from memory",
+    "memory",
+  ),
+  shallowFoundationHeight: constant(
+    "Langstroth shallow foundation, height",
+    4.875,
+    "in",
+    FOUNDATION_LIST,
+    "read",
+  ),
+  nationalFoundationWidth: constant(
+    "British National foundation, width",
+    13.4375,
+    "in",
+    FOUNDATION_LIST,
+    "read",
+  ),
+  nationalDeepHeight: constant(
+    "British National deep foundation, height",
+    8,
+    "in",
+    FOUNDATION_LIST,
+    "read",
+  ),
+  nationalShallowHeight: constant(
+    "British National shallow foundation, height",
+    5,
+    "in",
+    FOUNDATION_LIST,
+    "read",
+  ),
+  national14x12Height: constant(
+    "British National 14 x 12 foundation, height",
+    11.5,
+    "in",
+    FOUNDATION_LIST,
+    "read",
+  ),
+  dadantCombArea: constant(
+    "Dadant brood comb, comb inside the frame, one side",
+    1125,
+    "cm2",
+    "Bertrand, La conduite du rucher, p. 256",
+    "read",
+  ),
+  workerCellsPerCm2: constant(
+    "worker cells, one side, counted on managed comb",
+    3.96,
+    "cells/cm2",
+    "Ohio State / EPA 2015 field data notes",
+    "read",
+  ),
+  workerCellWidth: constant(
+    "worker cell, flat to flat (by geometry 8 % more cells than are counted)",
+    0.52,
+    "cm",
+    "Seeley & Morse 1976, Insectes Sociaux 23:495-512",
+    "retold",
+  ),
+  twoThirdsCover: constant(
+    "cover from which a comb counts whole under the two-thirds rule",
+    200 / 3,
+    "%",
+    PRACTICE,
+    "practice",
+  ),
+  threeQuartersCover: constant(
+    "cover of each side from which a comb counts whole under the three-quarters rule",
+    75,
+    "%",
+    PRACTICE,
+    "practice",
+  ),
+  aboutFrames: constant("`about 5` is read as 5 give or take", 0.5, "frames", PRACTICE, "practice"),
+  aboutPercent: constant(
+    "`about 60%` is read as 60 % give or take",
+    5,
+    "% points",
+    PRACTICE,
+    "practice",
+  ),
+  mostFrames: constant(
+    "more combs than this in one count is refused as a slip",
+    60,
+    "frames",
+    PRACTICE,
+    "practice",
+  ),
+  widestDateRange: constant(
+    "a date is read back as a count only where its range is at most this wide",
+    5,
+    "frames",
+    PRACTICE,
+    "practice",
+  ),
+  poundsPerKilogram: constant(
+    "pounds in a kilogram",
+    1 / 0.45359237,
+    "lb/kg",
+    "definition of the international pound, 1959",
+    "read",
+  ),
+} satisfies Record<string, Source>;

@@ -1,0 +1,251 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { monthOf } from "../../src/core/months.js";
+import { print } from "../../src/core/estimate.js";
+import { read } from "../../src/core/reading.js";
+import { PLAIN_WRITING, type Writing } from "../../src/core/writing.js";
+import { Refusal } from "../../src/core/refusal.js";
+
+const writing = (change: Partial<Writing>): Writing => ({ ...PLAIN_WRITING, ...change });
+const numbers = (
+  text: string | number,
+  kind: "count" | "percent" = "count",
+  how = PLAIN_WRITING,
+) => {
+  const { low, middle, high } = read(text, kind, how);
+  return [low, middle, high];
+};
+/** Serial numbers from the platform's calendar, not from the project's. */
+const serial = (y: number, m: number, d: number) =>
+  (Date.UTC(y, m - 1, d) - Date.UTC(1899, 11, 30)) / 864e5;
+
+describe("a count as people write it", () => {
+  it.each([
+    ["7", [7, 7, 7]],
+    [" 7 ", [7, 7, 7]],
+    ["7.5", [7.5, 7.5, 7.5]],
+    [".5", [0.5, 0.5, 0.5]],
+    ["7-8", [7, 7.5, 8]],
+    ["7 - 8", [7, 7.5, 8]],
+    ["7–8", [7, 7.5, 8]],
+    ["7—8", [7, 7.5, 8]],
+    ["7−8", [7, 7.5, 8]],
+    ["7‑8", [7, 7.5, 8]],
+    ["7 to 8", [7, 7.5, 8]],
+    ["7 or 8", [7, 7.5, 8]],
+    ["8 or 7", [7, 7.5, 8]],
+    ["7½", [7.5, 7.5, 7.5]],
+    ["7 ½", [7.5, 7.5, 7.5]],
+    ["7 1/2", [7.5, 7.5, 7.5]],
+    ["7 and a half", [7.5, 7.5, 7.5]],
+    ["6½-7", [6.5, 6.75, 7]],
+    ["7 5/8", [7.625, 7.625, 7.625]],
+    ["½", [0.5, 0.5, 0.5]],
+    ["⅞", [0.875, 0.875, 0.875]],
+    ["1/2", [0.5, 0.5, 0.5]],
+    ["half", [0.5, 0.5, 0.5]],
+    ["three quarters", [0.75, 0.75, 0.75]],
+    ["seven", [7, 7, 7]],
+    ["~6", [5.5, 6, 6.5]],
+    ["about 5", [4.5, 5, 5.5]],
+    ["approx. 5", [4.5, 5, 5.5]],
+    ["5ish", [4.5, 5, 5.5]],
+    ["5 or so", [4.5, 5, 5.5]],
+    ["12+", [12, 12, null]],
+    ["12 or more", [12, 12, null]],
+    ["at least 12", [12, 12, null]],
+    ["5 full", [5, 5, 5]],
+    ["5 frames", [5, 5, 5]],
+    ["5f", [5, 5, 5]],
+    ["7\u00a0-\u00a08", [7, 7.5, 8]],
+    ["７－８", [7, 7.5, 8]],
+    ["٧-٨", [7, 7.5, 8]],
+    ["७", [7, 7, 7]],
+    ["𝟕", [7, 7, 7]],
+    ["none", [0, 0, 0]],
+    ["None", [0, 0, 0]],
+    ["-", [0, 0, 0]],
+    ["—", [0, 0, 0]],
+    ["0", [0, 0, 0]],
+    ["dead", [0, 0, 0]],
+    ["Dead-out", [0, 0, 0]],
+  ])("%j", (text, expected) => expect(numbers(text)).toEqual(expected));
+
+  it("knows a dead-out from a hive with no bees seen", () => {
+    expect(read("dead", "count").dead).toBe(true);
+    expect(read("none", "count").dead).toBe(false);
+  });
+
+  it("says that an open end is counted as written", () => {
+    expect(read("12+", "count").note).toBe("12 or more, counted as 12");
+  });
+
+  it.each([
+    "7--8",
+    "sevn",
+    "7-8-9",
+    "7/8",
+    "5/8",
+    "8/6",
+    "7 8",
+    "-3",
+    "-7-8",
+    "1e3",
+    "0x7",
+    "61",
+    "8-7",
+  ])("refuses %j and quotes it", (text) => {
+    expect(() => read(text, "count")).toThrow(Refusal);
+    expect(() => read(text, "count")).toThrow(text);
+  });
+
+  it.each([-1, 61, 1000, Infinity, NaN])("refuses the number %d", (n) =>
+    expect(() => read(n, "count")).toThrow(Refusal),
+  );
+
+  it("never guesses the decimal sign", () => {
+    expect(() => read("7,5", "count")).toThrow(/decimal sign is "\."/);
+    expect(numbers("7,5", "count", writing({ decimal: "," }))).toEqual([7.5, 7.5, 7.5]);
+    expect(() => read("7.5", "count", writing({ decimal: "," }))).toThrow(/decimal sign is ","/);
+  });
+
+  it("quotes only the beginning of a page pasted into a cell", () => {
+    expect(() => read("7".repeat(32767), "count")).toThrow(/^"7{40}…" is not understood/);
+  });
+});
+
+describe("a percent as people write it", () => {
+  it.each([
+    ["60%", [60, 60, 60]],
+    ["60", [60, 60, 60]],
+    ["60-70", [60, 65, 70]],
+    ["60%-70%", [60, 65, 70]],
+    ["about 60%", [55, 60, 65]],
+    ["about 98", [96, 98, 100]],
+    ["half", [50, 50, 50]],
+    ["full", [100, 100, 100]],
+    ["¾", [75, 75, 75]],
+    ["none", [0, 0, 0]],
+    ["0.5%", [0.5, 0.5, 0.5]],
+  ])("%j", (text, expected) => expect(numbers(text, "percent")).toEqual(expected));
+
+  it("asks what a fraction means", () => {
+    expect(() => read(0.6, "percent")).toThrow("is it 60 % or 0.6 %?");
+    expect(() => read("0.6", "percent")).toThrow("is it 60 % or 0.6 %?");
+    expect(numbers(0.6, "percent", writing({ percentsAs: "fraction" }))).toEqual([60, 60, 60]);
+  });
+
+  it.each([101, "101%", "90-110", -5])("refuses %j", (cell) =>
+    expect(() => read(cell, "percent")).toThrow(Refusal),
+  );
+});
+
+describe("a count that the spreadsheet turned into a date", () => {
+  it.each([
+    ["8 July, month first", serial(2026, 7, 8)],
+    ["7 August, day first", serial(2026, 8, 7)],
+  ])("reads 7-8 back from %s", (_, cell) => {
+    expect(numbers(cell)).toEqual([7, 7.5, 8]);
+    expect(read(cell, "count").note).toMatch(/^the cell holds a date, .* 2026: read back as 7-8$/);
+  });
+
+  it("reads 12-13 back from December 2013", () => {
+    expect(numbers(serial(2013, 12, 1))).toEqual([12, 12.5, 13]);
+    expect(read(serial(2013, 12, 1), "count", PLAIN_WRITING, 2026).middle).toBe(12.5);
+  });
+
+  it.each([
+    [1, 2],
+    [2, 1],
+    [1, 3],
+    [1, 4],
+    [2, 3],
+    [3, 4],
+    [4, 3],
+  ])("asks whether month %d day %d was a fraction, unless counts are whole frames", (m, d) => {
+    const cell = serial(2026, m, d);
+    expect(() => read(cell, "count")).toThrow(/fraction/);
+    expect(numbers(cell, "count", writing({ wholeFrames: true }))).toEqual([
+      Math.min(m, d),
+      (m + d) / 2,
+      Math.max(m, d),
+    ]);
+  });
+
+  it("refuses a date of another year than the inspection's", () => {
+    expect(() => read(serial(2022, 7, 7), "count", PLAIN_WRITING, 2026)).toThrow(/year/);
+    // 7-9 typed into a 1904 workbook in 2026, seen as a 1900 one: four years and a day early.
+    expect(() => read(serial(2026, 7, 9) - 1462, "count", PLAIN_WRITING, 2026)).toThrow(/year/);
+    expect(numbers(serial(2026, 7, 9) - 1462, "count", writing({ dateSystem: 1904 }))).toEqual([
+      7, 8, 9,
+    ]);
+  });
+
+  it.each([serial(2026, 7, 7), serial(2026, 3, 28), serial(2026, 2, 11), serial(2026, 7, 8) + 0.5])(
+    "refuses serial %d, which no count becomes",
+    (cell) => expect(() => read(cell, "count")).toThrow(/date|time/),
+  );
+
+  it.each([
+    ["8-Jul", [7, 7.5, 8]],
+    ["7-Aug", [7, 7.5, 8]],
+    ["08-Jul", [7, 7.5, 8]],
+    ["Jul-08", [7, 7.5, 8]],
+    ["8. Juli", [7, 7.5, 8]],
+    ["08-juil.", [7, 7.5, 8]],
+    ["8-août", null],
+    ["7-août", [7, 7.5, 8]],
+    ["8 de jul", [7, 7.5, 8]],
+    ["Dez 13", [12, 12.5, 13]],
+    ["Dec-13", [12, 12.5, 13]],
+    ["7/8/2026", [7, 7.5, 8]],
+    ["08.07.2026", [7, 7.5, 8]],
+    ["2026-07-08", [7, 7.5, 8]],
+    ["2-Jan", null],
+    ["28-Mar", null],
+    ["8-Jux", null],
+  ])("as a saved file holds it: %j", (text, expected) => {
+    if (expected === null) expect(() => read(text, "count")).toThrow(Refusal);
+    else expect(numbers(text)).toEqual(expected);
+  });
+
+  it("knows each language's months, short and long (Unicode CLDR, through Intl)", () => {
+    const languages =
+      "en-US en-GB de-DE de-AT fr-FR fr-CA es-ES es-MX it-IT pt-BR nl-NL pl-PL sv-SE da-DK nb-NO fi-FI cs-CZ hu-HU ro-RO tr-TR ru-RU el-GR sl-SI";
+    for (const language of languages.split(" ")) {
+      for (const month of ["short", "long"] as const) {
+        const format = new Intl.DateTimeFormat(language, { month, timeZone: "UTC" });
+        for (let m = 1; m <= 12; m++) {
+          const name = format.format(Date.UTC(2026, m - 1, 1)).toLowerCase();
+          expect([language, name, monthOf(name)]).toEqual([language, name, m]);
+        }
+      }
+    }
+  });
+});
+
+describe("any reading", () => {
+  const quarter = fc.integer({ min: 0, max: 80 }).map((n) => n / 4);
+  it("printed and read again is itself", () => {
+    fc.assert(
+      fc.property(quarter, quarter, fc.constantFrom(".", ","), (a, b, decimal) => {
+        const text = a < b ? `${a}-${b}` : `${b}`;
+        const how = writing({ decimal: decimal as "." });
+        const first = read(decimal === "," ? text.replaceAll(".", ",") : text, "count", how);
+        expect(read(print(first, how.decimal), "count", how)).toEqual(first);
+      }),
+    );
+  });
+  it("is ordered, and is refused only by a Refusal", () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.string({ unit: "binary" }), fc.double()), (cell) => {
+        try {
+          const { low, middle, high } = read(cell, "count");
+          expect(low <= middle && middle <= (high ?? Infinity)).toBe(true);
+        } catch (error) {
+          expect(error).toBeInstanceOf(Refusal);
+        }
+      }),
+    );
+  });
+});

@@ -1,0 +1,75 @@
+import { fileURLToPath } from "node:url";
+import CopyPlugin from "copy-webpack-plugin";
+import webpack from "webpack";
+import { FunctionsJsonPlugin } from "./scripts/functions-json-plugin.mjs";
+import { atOrigin, checkedOrigin } from "./scripts/origin.mjs";
+
+const path = (/** @type {string} */ name) => fileURLToPath(new URL(name, import.meta.url));
+
+/** @type {webpack.Configuration} */
+const shared = {
+  context: path("."),
+  devtool: false,
+  performance: false,
+  stats: { preset: "errors-warnings", colors: false },
+  // The sources import "./x.js", as Node does, and mean x.ts.
+  resolve: { extensionAlias: { ".js": [".ts", ".js"] } },
+  module: {
+    rules: [
+      {
+        test: /\.ts$/,
+        loader: "ts-loader",
+        options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+      },
+    ],
+  },
+};
+
+/** @returns {webpack.Configuration} */
+function addin(/** @type {string} */ origin) {
+  const transform = (/** @type {string | Buffer} */ text) => atOrigin(text.toString(), origin);
+  return {
+    ...shared,
+    name: "addin",
+    target: ["web", "es2022"],
+    entry: "./src/pane/main.ts",
+    output: { path: path("dist/addin"), filename: "addin.js", clean: true },
+    plugins: [
+      new FunctionsJsonPlugin({ folder: path("src/functions"), transform }),
+      new CopyPlugin({
+        patterns: [
+          { from: "src/pane/*.{html,css}", to: "[name][ext]" },
+          { from: "manifest/manifest.xml", transform },
+          { from: "manifest/assets/*.png", to: "assets/[name][ext]" },
+        ],
+      }),
+    ],
+  };
+}
+
+/** @returns {webpack.Configuration} */
+function cli() {
+  return {
+    ...shared,
+    name: "cli",
+    target: "node20",
+    entry: "./src/cli/main.ts",
+    output: {
+      path: path("dist/cli"),
+      filename: "comb-tally.js",
+      module: true,
+      chunkFormat: "module",
+      clean: true,
+    },
+    optimization: { minimize: false },
+    externalsType: "module",
+    externals: [/^@cj-tech-master\/excelts/],
+    plugins: [new webpack.BannerPlugin({ banner: "#!/usr/bin/env node", raw: true })],
+  };
+}
+
+/** `npm run build -- --env origin=https://example.org/comb` builds for that address. */
+export default (/** @type {{ origin?: string }} */ env) => [
+  addin(checkedOrigin(env.origin)),
+  cli(),
+];
