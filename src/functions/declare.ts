@@ -72,16 +72,13 @@ function checked(rows: Cell[][]): Cell[][] {
  * Calls a function as a host does: counts the cells first, so that a whole column given by
  * mistake is refused in a sentence instead of freezing the sheet.
  */
-export function call(
-  fn: SheetFunction,
-  values: readonly unknown[],
-  maxCells: number,
-): Cell[][] {
+export function call(fn: SheetFunction, values: readonly unknown[], maxCells: number): Cell[][] {
   const cellsIn = values.reduce<number>((sum, value) => sum + countCells(value), 0);
   if (cellsIn > maxCells) return tooLarge(cellsIn, maxCells);
   const required = fn.parameters.filter((p) => !p.optional);
   const missing = required.find((_, i) => values[i] === null || values[i] === undefined);
-  if (missing) return [[new CellError("#VALUE!", `${missing.name}: left out, and ${fn.id} needs it`)]];
+  if (missing)
+    return [[new CellError("#VALUE!", `${missing.name}: left out, and ${fn.id} needs it`)]];
   const rows = (fn.evaluate as (...values: unknown[]) => Cell[][])(...values);
   const cellsOut = countCells(rows);
   return cellsIn + cellsOut > maxCells ? tooLarge(cellsIn + cellsOut, maxCells) : rows;

@@ -1,5 +1,21 @@
+import { beesFunction, framesOfBeesFunction } from "./bees.js";
+import { broodFrames } from "./brood.js";
 import type { SheetFunction } from "./declare.js";
-import { sources } from "./sources.js";
+import { grade, hiveCheck, shortOfFunction } from "./grade.js";
+import { reading } from "./reading.js";
+import { sources, standards } from "./tables.js";
+import { yardColumns } from "./yard.js";
 
 /** Every function of the add-in, in the order of the handbook. */
-export const functions: readonly SheetFunction[] = [sources];
+export const functions: readonly SheetFunction[] = [
+  reading,
+  framesOfBeesFunction,
+  beesFunction,
+  broodFrames,
+  grade,
+  shortOfFunction,
+  hiveCheck,
+  yardColumns,
+  standards,
+  sources,
+];

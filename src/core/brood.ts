@@ -1,0 +1,72 @@
+import { cellsOfSide, equivalent, type FrameSize } from "./comb.js";
+import { exactly, scale, sum, type Estimate } from "./estimate.js";
+
+/**
+ * Brood is asked for in two measures that differ: combs that hold any brood, or full-frame
+ * equivalents. Five combs half covered are five of the first and two and a half of the second.
+ */
+export const BROOD_MEASURES = ["full frames", "combs"] as const;
+export type BroodMeasure = (typeof BROOD_MEASURES)[number];
+
+/** A hive's brood in both measures; null where the sheet does not say enough to work it out. */
+export interface Brood {
+  readonly fullFrames: Estimate | null;
+  readonly combs: Estimate | null;
+  /** Mean percent of each comb's area that holds brood, where judged. */
+  readonly cover: Estimate | null;
+}
+
+/**
+ * A hive's brood from the combs of each box that hold brood and how much of them it covers.
+ *
+ * @param boxes - combs with brood in each box
+ * @param sizes - the frame in each box
+ * @param cover - mean percent of both sides of those combs, 0 to 100
+ * @param frame - the frame in which full-frame equivalents are counted
+ * @returns both measures; combs are counted whatever their size
+ * @example
+ * // 7 combs at 60 %: 4.2 full frames
+ * broodOfBoxes([exactly(7)], [DEEP], exactly(60), DEEP).fullFrames?.middle // 4.2
+ */
+export function broodOfBoxes(
+  boxes: readonly Estimate[],
+  sizes: readonly FrameSize[],
+  cover: Estimate | null,
+  frame: FrameSize,
+): Brood {
+  const area = sum(boxes.map((combs, k) => scale(combs, equivalent(sizes[k]!, frame))));
+  return { fullFrames: cover && times(area, cover), combs: sum(boxes), cover };
+}
+
+/**
+ * A hive's brood from the percent of each of its combs.
+ *
+ * @param covers - percent of both sides of each comb, 0 to 100; a comb at 0 holds none
+ */
+export function broodOfCombs(
+  covers: readonly Estimate[],
+  sizes: readonly FrameSize[],
+  frame: FrameSize,
+): Brood {
+  const holding = covers.filter((cover) => cover.middle > 0);
+  const full = sum(covers.map((cover, k) => scale(cover, equivalent(sizes[k]!, frame) / 100)));
+  const mean = holding.length === 0 ? exactly(0) : scale(sum(holding), 1 / holding.length);
+  return { fullFrames: full, combs: exactly(holding.length), cover: mean };
+}
+
+/** Worker cells of full-frame equivalents, both sides of every comb. */
+export function broodCells(fullFrames: Estimate, frame: FrameSize): Estimate {
+  return scale(fullFrames, 2 * cellsOfSide(frame, 100));
+}
+
+function times(combs: Estimate, percent: Estimate): Estimate {
+  const high =
+    combs.high === null || percent.high === null ? null : (combs.high * percent.high) / 100;
+  return {
+    low: (combs.low * percent.low) / 100,
+    middle: (combs.middle * percent.middle) / 100,
+    high,
+    dead: combs.dead,
+    note: [combs.note, percent.note].filter((note) => note !== "").join("; "),
+  };
+}

@@ -1,0 +1,107 @@
+import { quote, Refusal } from "./refusal.js";
+import { sources } from "./sources.js";
+import { normalise } from "./text.js";
+
+const CM_PER_INCH = 2.54;
+const CM2_PER_IN2 = CM_PER_INCH * CM_PER_INCH;
+
+/**
+ * A frame's size, one side in cm2, as the sources give it: the sheet of foundation, the comb inside
+ * the frame, or both. The two differ by a few percent and are never divided by each other.
+ */
+export interface FrameSize {
+  readonly name: string;
+  readonly foundation: number | null;
+  readonly comb: number | null;
+}
+
+const langstroth = sources.deepFoundationWidth.value;
+const national = sources.nationalFoundationWidth.value;
+
+function fromFoundation(name: string, width: number, height: number): FrameSize {
+  return { name, foundation: width * height * CM2_PER_IN2, comb: null };
+}
+
+/** The deep that every other frame is compared with; the only one whose two sizes are both known. */
+export const DEEP = {
+  name: "deep",
+  foundation: langstroth * sources.deepFoundationHeight.value * CM2_PER_IN2,
+  comb: sources.deepCombArea.value * CM2_PER_IN2,
+} satisfies FrameSize;
+
+/** The frames known by name; any other is given by its size. */
+export const FRAMES: readonly FrameSize[] = [
+  DEEP,
+  fromFoundation("medium", langstroth, sources.mediumFoundationHeight.value),
+  fromFoundation("shallow", langstroth, sources.shallowFoundationHeight.value),
+  fromFoundation("national deep", national, sources.nationalDeepHeight.value),
+  fromFoundation("national shallow", national, sources.nationalShallowHeight.value),
+  fromFoundation("national 14x12", national, sources.national14x12Height.value),
+  { name: "dadant", foundation: null, comb: sources.dadantCombArea.value },
+];
+
+/**
+ * The frame that a name or a size stands for.
+ *
+ * @param text - one of the names of FRAMES, or width x height with its unit: `16.75 x 8.625 in`,
+ *   `42 x 27 cm`; a size is that of the foundation unless `comb` is added
+ * @throws Refusal that lists the names
+ * @example frameOf("42 x 27 cm comb").comb // 1134
+ */
+export function frameOf(text: string): FrameSize {
+  const name = normalise(text).replace(/ frames?$/, "");
+  const known = FRAMES.find((frame) => frame.name === name);
+  if (known) return known;
+  const size =
+    /^(\d+(?:\.\d+)?) ?[x×] ?(\d+(?:\.\d+)?) ?(in|inch|inches|"|cm)(?: (comb|foundation))?$/.exec(
+      name,
+    );
+  const [, width, height, unit, basis] = size ?? [];
+  const area = Number(width) * Number(height) * (unit === "cm" ? 1 : CM2_PER_IN2);
+  if (!size || !(area > 0)) {
+    const names = FRAMES.map((frame) => frame.name).join(", ");
+    throw new Refusal(
+      `${quote(text)} is no frame that is known: give ${names}, or a size with its unit such as 42 x 27 cm`,
+    );
+  }
+  const onComb = basis === "comb";
+  return { name, foundation: onComb ? null : area, comb: onComb ? area : null };
+}
+
+/**
+ * How many deep combs one comb of this frame makes: foundation to foundation or comb to comb.
+ *
+ * @example deepEquivalent(frameOf("shallow")) // 0.5652
+ */
+export function deepEquivalent(frame: FrameSize): number {
+  return frame.foundation === null
+    ? (frame.comb ?? DEEP.comb) / DEEP.comb
+    : frame.foundation / DEEP.foundation;
+}
+
+/** How many combs of frame `to` one comb of frame `from` makes. */
+export function equivalent(from: FrameSize, to: FrameSize): number {
+  return deepEquivalent(from) / deepEquivalent(to);
+}
+
+/** Worker cells in a cm2 of one side, by the width of a cell from flat to flat, in cm. */
+export function cellsPerCm2(width: number): number {
+  return 2 / (Math.sqrt(3) * width * width);
+}
+
+/**
+ * Worker cells on one side of a comb.
+ *
+ * @param percent - share of the side, 0 to 100
+ * @param density - cells a cm2; the default is the count on managed comb, 3.96
+ * @returns cells; a deep side has about 3,420
+ * @example cellsOfSide(DEEP, 50) // 1711.8
+ */
+export function cellsOfSide(
+  frame: FrameSize,
+  percent: number,
+  density = sources.workerCellsPerCm2.value,
+): number {
+  const area = frame.comb ?? deepEquivalent(frame) * DEEP.comb;
+  return (area * density * percent) / 100;
+}

@@ -1,0 +1,208 @@
+import { frameOf } from "./comb.js";
+import type { Contract, Grade } from "./contract.js";
+import { checkContract } from "./contract-check.js";
+import { quote, Refusal } from "./refusal.js";
+import { GRADE_PARTS, TERMS, type Term, type TermKind } from "./terms.js";
+import { normalise } from "./text.js";
+
+type Block = readonly (readonly unknown[])[];
+
+/** Columns of a Terms table that explain it and are no contracts. */
+const REMARKS = new Set(["", "meaning", "unit", "notes"]);
+const GRADE_LABEL = /^grade ([1-9]\d?) (name|frames|brood|fee)$/;
+
+/**
+ * The names of the contracts in a Terms table: the headings beside `Term`, in order.
+ *
+ * @throws Refusal where the block does not begin with the heading `Term`, or two have one name
+ */
+export function contractNames(terms: Block): string[] {
+  const [corner, ...headings] = terms[0] ?? [];
+  if (typeof corner !== "string" || !["term", "terms"].includes(normalise(corner))) {
+    throw new Refusal(
+      'the first cell must be the heading "Term", with the contracts\' names beside it',
+    );
+  }
+  const names = headings.map(shown).filter((name) => !REMARKS.has(normalise(name)));
+  const twice = names.find((name, i) => names.findIndex((n) => same(n, name)) < i);
+  if (twice !== undefined) throw new Refusal(`two contracts are named ${quote(twice)}`);
+  return names;
+}
+
+/**
+ * One contract of a Terms table, every term read and checked against the others.
+ *
+ * @param terms - the table with its heading row: a term a row, a contract a column
+ * @param name - the contract's heading; null where the table holds only one
+ * @throws Refusal that names the term, the contract and what was expected
+ */
+export function readContract(terms: Block, name: string | null): Contract {
+  const names = contractNames(terms);
+  const list = names.map(quote).join(", ");
+  if (names.length === 0) throw new Refusal("no contract stands beside the heading Term");
+  if (name === null && names.length > 1) {
+    throw new Refusal(`several contracts stand here, say which: ${list}`);
+  }
+  const wanted = names.find((n) => name === null || same(n, name));
+  if (wanted === undefined)
+    throw new Refusal(`no contract is named ${quote(name!)}; here are ${list}`);
+  const column = terms[0]!.findIndex((heading, i) => i > 0 && same(shown(heading), wanted));
+  return within(wanted, () => fromColumn(wanted, collect(terms, column)));
+}
+
+/** A contract made of written values by label; whatever is not there has its documented default. */
+export function fromColumn(name: string, values: ReadonlyMap<string, unknown>): Contract {
+  const read = new Map(values);
+  const take = (label: string): unknown => {
+    const value = read.get(label);
+    read.delete(label);
+    return leftOut(value) ? null : value;
+  };
+  const decimal = take("decimal sign");
+  const percents = take("percents written as");
+  const written = { comma: decimal === ",", fractions: percents === "fraction" };
+  const fields = TERMS.map((term): [string, unknown] => {
+    const value =
+      term.field === "decimal"
+        ? decimal
+        : term.field === "percentsAs"
+          ? percents
+          : take(term.label);
+    return [
+      term.field,
+      value === null ? missing(term) : parse(term.label, term.value, value, written),
+    ];
+  });
+  const grades = readGrades(take, written);
+  const unknown = [...read.keys()].find((label) => !leftOut(read.get(label)));
+  if (unknown !== undefined) {
+    throw new Refusal(`${quote(unknown)} is no term that is known${suggestion(unknown)}`);
+  }
+  const contract = { ...Object.fromEntries(fields), name, grades } as unknown as Contract;
+  const boxFrame = contract.boxFrame ?? contract.frame;
+  const dateSystem = Number(contract.dateSystem) as Contract["dateSystem"];
+  return checkContract({ ...contract, boxFrame, dateSystem });
+}
+
+function missing(term: Term): unknown {
+  if (term.value.kind !== "frame") return term.missing;
+  return term.missing === "" ? null : frameOf(String(term.missing));
+}
+
+function readGrades(take: (label: string) => unknown, written: Written): Grade[] {
+  const rows = Array.from({ length: 99 }, (_, i) => {
+    const part = (key: keyof typeof GRADE_PARTS): unknown => {
+      const label = `grade ${i + 1} ${key}`;
+      const value = take(label);
+      return value === null ? null : parse(label, GRADE_PARTS[key], value, written);
+    };
+    return { name: part("name"), frames: part("frames"), brood: part("brood"), fee: part("fee") };
+  });
+  const filled = rows.map((row) => Object.values(row).some((value) => value !== null));
+  return rows.slice(0, filled.lastIndexOf(true) + 1).map((row, i) => {
+    if (row.name === null)
+      throw new Refusal(`grade ${i + 1} has no name: fill "grade ${i + 1} name"`);
+    const { name, frames, brood, fee } = row as { [K in keyof Grade]: Grade[K] | null };
+    return { name: name!, frames: frames ?? 0, brood: brood ?? 0, fee: fee ?? 0 };
+  });
+}
+
+/** The rows of one contract's column by label; a label that stands twice is refused. */
+function collect(terms: Block, column: number): Map<string, unknown> {
+  const values = new Map<string, unknown>();
+  for (const row of terms.slice(1)) {
+    const label = labelOf(row[0]);
+    if (label === "") continue;
+    if (values.has(label)) throw new Refusal(`the term ${quote(label)} stands twice`);
+    values.set(label, row[column]);
+  }
+  return values;
+}
+
+/** A label without its unit in brackets or a closing colon. */
+function labelOf(cell: unknown): string {
+  return normalise(shown(cell))
+    .replace(/ ?\([^()]*\)$/, "")
+    .replace(/ ?:$/, "");
+}
+
+interface Written {
+  readonly comma: boolean;
+  readonly fractions: boolean;
+}
+
+function parse(label: string, kind: TermKind, value: unknown, written: Written): unknown {
+  const text = normalise(shown(value));
+  const refuse = (expected: string): never => {
+    throw new Refusal(`${label}: ${quote(shown(value))} stands where ${expected} was expected`);
+  };
+  switch (kind.kind) {
+    case "text":
+      return shown(value).trim();
+    case "choice":
+      return kind.choices.find((choice) => choice === text) ?? refuse(kind.choices.join(" or "));
+    case "yes or no":
+      if (value === true || text === "yes") return true;
+      return value === false || text === "no" ? false : refuse("yes or no");
+    case "frame":
+      try {
+        return frameOf(shown(value));
+      } catch (error) {
+        throw error instanceof Refusal ? new Refusal(`${label}: ${error.message}`) : error;
+      }
+    case "number": {
+      const amount = amountOf(kind, value, text, written);
+      if (kind.unit === "%" && amount > 0 && amount < 1 && !text.endsWith("%")) {
+        refuse(
+          `a percent (is it ${+(amount * 100).toPrecision(6)} %? or "percents written as": fraction)`,
+        );
+      }
+      const fits = amount >= kind.least && amount <= kind.most;
+      return fits ? amount : refuse(`a number from ${kind.least} to ${kind.most} ${kind.unit}`);
+    }
+  }
+}
+
+/** A number cell as it is, a text with the contract's decimal sign; NaN for anything else. */
+function amountOf(
+  kind: TermKind & { kind: "number" },
+  value: unknown,
+  text: string,
+  written: Written,
+): number {
+  const percent = kind.unit === "%";
+  if (typeof value === "number") return percent && written.fractions ? value * 100 : value;
+  const digits = percent ? text.replace(/ ?%$/, "") : text;
+  const plain = written.comma ? /^\d+(?:,\d+)?$/ : /^\d+(?:\.\d+)?$/;
+  return plain.test(digits) ? Number(digits.replace(",", ".")) : NaN;
+}
+
+function leftOut(value: unknown): boolean {
+  return value === null || value === undefined || value === 0 || shown(value).trim() === "";
+}
+
+function within(contract: string, body: () => Contract): Contract {
+  try {
+    return body();
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    throw new Refusal(`contract ${quote(contract)}: ${error.message}`, error.kind);
+  }
+}
+
+function suggestion(label: string): string {
+  if (GRADE_LABEL.test(label)) return "";
+  const words = new Set(label.split(" "));
+  const near = TERMS.map((term) => term.label).filter((known) =>
+    known.split(" ").some((word) => word.length > 3 && words.has(word)),
+  );
+  return near.length === 0 ? "" : `; did you mean ${near.slice(0, 3).map(quote).join(" or ")}?`;
+}
+
+function same(a: string, b: string): boolean {
+  return normalise(a) === normalise(b);
+}
+
+function shown(cell: unknown): string {
+  return typeof cell === "string" ? cell : cell === null || cell === undefined ? "" : String(cell);
+}

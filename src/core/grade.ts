@@ -1,0 +1,239 @@
+import type { Brood } from "./brood.js";
+import { DEAD_OUT, NO_GRADE } from "./contract-check.js";
+import type { Contract, Grade } from "./contract.js";
+import { print, type Estimate } from "./estimate.js";
+import { Refusal } from "./refusal.js";
+
+/** A hive as it was looked at; null for what nobody judged. */
+export interface Hive {
+  /** Frames of bees, in the contract's frame. */
+  readonly frames: Estimate;
+  readonly brood: Brood | null;
+  readonly queen: boolean | null;
+  /** Stores in the contract's unit. */
+  readonly stores: Estimate | null;
+}
+
+export type Verdict = "met" | "not met" | "not judged" | "not asked";
+
+/** One thing that the contract asks of a hive. */
+export interface Requirement {
+  readonly name: "frames" | "brood" | "queen" | "stores";
+  /** What is asked, in the contract's measure; 1 for a laying queen. */
+  readonly asked: number;
+  readonly has: Estimate | null;
+  readonly verdict: Verdict;
+}
+
+/** A hive's grade, and the grades between which its figures leave it. */
+export interface GradeOfHive {
+  readonly name: string;
+  /** By the low and by the high end of every figure; the same as `name` where there is no doubt. */
+  readonly worst: string;
+  readonly best: string;
+}
+
+/** What a hive is short of the next better grade; amounts of 0 where it is the other that is short. */
+export interface Shortfall {
+  readonly grade: string;
+  readonly frames: number;
+  readonly brood: number;
+}
+
+// A sum of thirds or tenths may fall short of a whole number by a rounding of the machine's.
+const TOLERANCE = 1e-9;
+
+/**
+ * The grades that the contract tells hives apart by. A contract without grades of its own still
+ * tells a hive at the average from one at the minimum.
+ */
+export function gradesOf(contract: Contract): readonly Grade[] {
+  if (contract.grades.length > 0) return contract.grades;
+  const { averageFrames: average, minimumFrames: minimum, baseFee: fee } = contract;
+  const grades: Grade[] = [];
+  if (average > 0) grades.push({ name: "at average", frames: average, brood: 0, fee });
+  if (minimum > 0 && minimum !== average) {
+    grades.push({ name: "at minimum", frames: minimum, brood: 0, fee });
+  }
+  const asksElse = contract.brood > 0 || contract.layingQueen || contract.stores > 0;
+  if (grades.length === 0 && asksElse) grades.push({ name: "met", frames: 0, brood: 0, fee });
+  if (grades.length > 0) return grades;
+  throw new Refusal(
+    `contract "${contract.name}" asks nothing of a hive: give it average frames, minimum frames or grades`,
+  );
+}
+
+/**
+ * Each thing that the contract asks of a hive, met or not.
+ *
+ * The frames asked are the minimum of a hive, or else those of the lowest grade. Judged by the
+ * middle of each figure.
+ */
+export function requirementsOf(contract: Contract, hive: Hive): Requirement[] {
+  const grades = gradesOf(contract);
+  const lowest = contract.minimumFrames || (grades[grades.length - 1]?.frames ?? 0);
+  return [
+    requirement("frames", lowest, hive.frames),
+    requirement("brood", contract.brood, broodAsCounted(contract, hive.brood)),
+    requirement("queen", contract.layingQueen ? 1 : 0, yesAsOne(hive.queen)),
+    requirement("stores", contract.stores, hive.stores),
+  ];
+}
+
+/**
+ * The grade of a hive under its contract: the best whose frames and brood it has, by the middle of
+ * each figure. A hive that lacks what the contract asks of every hive beside frames (brood, laying
+ * queen, stores) has no grade; neither has one below all grades; a dead-out is named so.
+ *
+ * @throws Refusal of kind `unknown` where the grade hangs on something that nobody judged
+ * @example
+ * gradeOf(standardContract("Almond Board of California"), hive(7.5)).name // "at minimum"
+ */
+export function gradeOf(contract: Contract, hive: Hive): GradeOfHive {
+  const name = gradeAt(contract, hive, "middle");
+  const certain = hive.frames.low === hive.frames.high && isCertain(hive.brood);
+  if (certain || name === DEAD_OUT) return { name, worst: name, best: name };
+  const atEnd = (end: End): string => {
+    try {
+      return gradeAt(contract, hive, end);
+    } catch (error) {
+      if (error instanceof Refusal) return name;
+      throw error;
+    }
+  };
+  return { name, worst: atEnd("low"), best: atEnd("high") };
+}
+
+/**
+ * What the hive is short of the grade above its own, by the middle of each figure; null for a hive
+ * of the best grade.
+ */
+export function shortOf(contract: Contract, hive: Hive): Shortfall | null {
+  const grades = gradesOf(contract);
+  const name = gradeAt(contract, hive, "middle");
+  const index = grades.findIndex((grade) => grade.name === name);
+  const next = grades[index < 0 ? grades.length - 1 : index - 1];
+  if (!next) return null;
+  const brood = at(broodAsCounted(contract, hive.brood), "middle") ?? 0;
+  const broodAsked = Math.max(next.brood, contract.brood);
+  return {
+    grade: next.name,
+    frames: Math.max(0, leastFrames(contract, next) - hive.frames.middle),
+    brood: Math.max(0, broodAsked - brood),
+  };
+}
+
+/**
+ * What the hive lacks and what its figures leave open, as a sentence; empty where there is nothing
+ * to say.
+ *
+ * @param grade - the hive's grade, null where it is not known or not asked
+ */
+export function reasonOf(contract: Contract, hive: Hive, grade: GradeOfHive | null): string {
+  if (hive.frames.dead) return "";
+  const parts = requirementsOf(contract, hive).flatMap((r) => {
+    if (r.verdict === "not met") {
+      return r.name === "queen" ? "no laying queen" : `${r.name} ${printed(r.has)} of ${r.asked}`;
+    }
+    const open = r.verdict === "met" && enough(at(r.has, "low"), r.asked) === false;
+    return open ? `${r.name} ${printed(r.has)} of ${r.asked}: not met at the low end` : [];
+  });
+  if (grade !== null && grade.worst !== grade.best) {
+    parts.push(`${grade.worst} at the low end, ${grade.best} at the high end`);
+  }
+  return parts.join("; ");
+}
+
+/** A hive's brood in the measure that the contract counts; null where it was not judged so. */
+export function broodAsCounted(contract: Contract, brood: Brood | null): Estimate | null {
+  if (brood === null) return null;
+  if (contract.broodMeasure === "full frames") return brood.fullFrames;
+  if (contract.broodCombCover === 0 || brood.combs === null) return brood.combs;
+  if (brood.cover === null) return null;
+  const counts = brood.cover.middle >= contract.broodCombCover - TOLERANCE;
+  return counts ? brood.combs : { ...brood.combs, low: 0, middle: 0, high: 0 };
+}
+
+type End = "low" | "middle" | "high";
+
+function gradeAt(contract: Contract, hive: Hive, end: End): string {
+  if (hive.frames.dead) return DEAD_OUT;
+  const frames = at(hive.frames, end) ?? 0;
+  const brood = at(broodAsCounted(contract, hive.brood), end);
+  const asked = requirementsAt(contract, hive, end);
+  for (const grade of gradesOf(contract)) {
+    if (frames < leastFrames(contract, grade) - TOLERANCE) continue;
+    const needs = [...asked, { name: "brood", met: enough(brood, grade.brood) }];
+    if (needs.some((need) => need.met === false)) continue;
+    const unknown = needs.find((need) => need.met === null);
+    if (unknown === undefined) return grade.name;
+    throw new Refusal(
+      `contract "${contract.name}" asks for ${NAMES[unknown.name]}, and that is not judged for this hive`,
+      "unknown",
+    );
+  }
+  return NO_GRADE;
+}
+
+const NAMES: Readonly<Record<string, string>> = {
+  brood: "brood",
+  queen: "a laying queen",
+  stores: "stores",
+};
+
+function requirementsAt(
+  contract: Contract,
+  hive: Hive,
+  end: End,
+): { name: string; met: boolean | null }[] {
+  return [
+    { name: "brood", met: enough(at(broodAsCounted(contract, hive.brood), end), contract.brood) },
+    { name: "queen", met: contract.layingQueen ? hive.queen : true },
+    { name: "stores", met: enough(at(hive.stores, end), contract.stores) },
+  ];
+}
+
+function enough(has: number | null, asked: number): boolean | null {
+  if (asked <= 0) return true;
+  return has === null ? null : has >= asked - TOLERANCE;
+}
+
+/** The least frames that reach a grade, by the way in which the contract reads a part frame. */
+function leastFrames({ partFrame }: Contract, { frames }: Grade): number {
+  if (partFrame === "between") return frames;
+  return partFrame === "down" ? Math.ceil(frames) : Math.ceil(frames) - 1 / 2;
+}
+
+function requirement(name: Requirement["name"], asked: number, has: Estimate | null): Requirement {
+  const met = enough(at(has, "middle"), asked);
+  const verdict = asked <= 0 ? "not asked" : met === null ? "not judged" : met ? "met" : "not met";
+  return { name, asked, has, verdict };
+}
+
+function at(estimate: Estimate | null, end: End): number | null {
+  if (estimate === null) return null;
+  return end === "high" ? (estimate.high ?? Infinity) : estimate[end];
+}
+
+function yesAsOne(queen: boolean | null): Estimate | null {
+  if (queen === null) return null;
+  const value = queen ? 1 : 0;
+  return { low: value, middle: value, high: value, dead: false, note: "" };
+}
+
+function isCertain(brood: Brood | null): boolean {
+  const ends = [brood?.fullFrames, brood?.combs];
+  return ends.every((e) => !e || e.low === e.high);
+}
+
+function printed(estimate: Estimate | null): string {
+  if (estimate === null) return "";
+  const round = (value: number): number => Math.round(value * 100) / 100;
+  const { low, middle, high } = estimate;
+  return print({
+    ...estimate,
+    low: round(low),
+    middle: round(middle),
+    high: high === null ? null : round(high),
+  });
+}

@@ -1,0 +1,160 @@
+import { FRAMES, type FrameSize } from "./comb.js";
+import { normalise } from "./text.js";
+
+/** What a column of a yard sheet holds. */
+export type Role =
+  | "hive"
+  | "lot"
+  | "pallet"
+  | "date"
+  | "bees"
+  | "seams above"
+  | "seams below"
+  | "brood"
+  | "brood cover"
+  | "queen"
+  | "stores"
+  | "contract"
+  | "notes";
+
+/** A heading that may hold a role and was not taken for it. */
+export interface Doubt {
+  readonly role: Role;
+  readonly heading: string;
+}
+
+export interface HeadingMatch {
+  /** The role of each column, null for a column that the sheet's owner keeps for himself. */
+  readonly roles: readonly (Role | null)[];
+  readonly doubts: readonly Doubt[];
+}
+
+const words = (text: string): ReadonlySet<string> => new Set(text.split(" "));
+
+/** Roles of which a sheet may have one column a box. */
+const BY_BOX: ReadonlySet<Role> = new Set(["bees", "seams above", "seams below", "brood"]);
+
+/** Words that say of a column that it is about something else, whatever else stands in it. */
+const OTHER = words(
+  "added add removed taken given fed treated treatment treat supplier breeder price cost mites mite varroa pattern capped sealed open egg eggs larva larvae drone drones cells cell pupae temp temperature time hour weather wind gps truck orchard color colour age year marked mark strength grade next previous last old",
+);
+
+/** Words that any column of figures may carry. */
+const PLAIN = words(
+  "of the in on at a an no nr num number # ? count counts counted cnt est est. estimate estimated approx y n yes seen with w w/ and to from by per for this today now arrival judged covered covering opened open. looked insp inspected inspection box boxes bx body bodies brood-box deep deeps medium mediums med shallow shallows national super top bottom upper lower middle mid first second third bot btm d1 d2 d3 d4 m1 m2 s1 s2 checked graded opened hive hives colony col 1 2 3 4 5 6 one two three four frames frame fr frs fr. frm frms f combs comb full name date fr# #fr each equiv equivalents equivalent total tot",
+);
+
+interface Rule {
+  readonly role: Role;
+  /** At least one word of each list must stand in the heading; the first list's order is a rank. */
+  readonly needs: readonly (readonly string[])[];
+  /** Further words that the heading may carry. */
+  readonly may: ReadonlySet<string>;
+}
+
+function rule(role: Role, needs: readonly string[], may = ""): Rule {
+  return { role, needs: needs.map((list) => list.split(" ")), may: words(may) };
+}
+
+const PERCENT = "% percent pct cover coverage cov fill filled solid";
+const SEAM = "seam seams";
+const BROOD = "brood brd br fobr";
+
+/** The more special rule first: `brood %` before `brood`, `hive weight` before `hive`. */
+const RULES: readonly Rule[] = [
+  rule("seams above", [SEAM, "above top upper down"], "bees looking"),
+  rule(
+    "seams below",
+    [SEAM, "below bottom bot btm lower under underneath beneath up"],
+    "bees looking tipped",
+  ),
+  rule("brood cover", [BROOD, PERCENT], "comb avg average area mean"),
+  rule("bees", ["bees bee fob fobs cluster adults"], "adult adults size occupied bees"),
+  rule("brood", [BROOD], "worker area"),
+  rule(
+    "stores",
+    ["stores store honey food feed weight wt heft"],
+    "lb lbs kg pounds left est weight wt",
+  ),
+  rule(
+    "queen",
+    ["queen queenright queen-right qr qrt q laying"],
+    "right queen laying ok present q",
+  ),
+  rule("date", ["date inspected insp opened day"], ""),
+  rule("lot", ["lot load yard origin wintered region apiary"], "wintering yard id code"),
+  rule("pallet", ["pallet pallets plt pal drop skid"], "id code"),
+  rule("contract", ["contract contracts"], "goes going under"),
+  rule("notes", ["notes note remarks remark comments comment observations"], "misc other"),
+  rule("hive", ["hive colony col hive# tag id no # number hives"], "tag id code label hive#"),
+];
+
+const FRAME_WORDS = words("frames frame fr frs fr. frms combs comb");
+
+/**
+ * Finds what each column of a yard sheet holds by the words of its heading.
+ *
+ * A heading is taken only where every word of it is understood; one that names a role beside a word
+ * that is not known is left as a doubt, to be asked about, never taken in silence.
+ *
+ * @param headings - the heading row, blanks included
+ */
+export function matchHeadings(headings: readonly string[]): HeadingMatch {
+  const doubts: Doubt[] = [];
+  const found = headings.map((heading) => {
+    const parts = wordsOf(heading);
+    if (parts.length === 0 || parts.some((word) => OTHER.has(word))) return null;
+    const match = RULES.find((r) => names(r, parts));
+    if (!match) {
+      const seams = parts.some((word) => SEAM.split(" ").includes(word));
+      const frames =
+        parts.every((word) => PLAIN.has(word)) && parts.some((w) => FRAME_WORDS.has(w));
+      if (seams) doubts.push({ role: "seams above", heading });
+      else if (frames) doubts.push({ role: "bees", heading });
+      return null;
+    }
+    const known = parts.every(
+      (w) => PLAIN.has(w) || match.may.has(w) || match.needs.flat().includes(w),
+    );
+    if (known) return { role: match.role, rank: rankOf(match, parts) };
+    doubts.push({ role: match.role, heading });
+    return null;
+  });
+  const roles = found.map((match, i) => {
+    if (!match || BY_BOX.has(match.role)) return match?.role ?? null;
+    const rivals = found.filter((other) => other?.role === match.role);
+    const better = rivals.some((other) => other!.rank < match.rank);
+    const equals = rivals.filter((other) => other!.rank === match.rank).length;
+    if (!better && equals > 1) doubts.push({ role: match.role, heading: headings[i]! });
+    return better || equals > 1 ? null : match.role;
+  });
+  return { roles, doubts };
+}
+
+/** The frame that a heading names (`Medium bees`, `bees, deep 1`), null where it names none. */
+export function frameOfHeading(heading: string): FrameSize | null {
+  const parts = ` ${wordsOf(heading).join(" ")} `.replace(/ meds? /, " medium ");
+  const named = FRAMES.filter((frame) => parts.replace(/s /g, " ").includes(` ${frame.name} `));
+  return named.reduce<FrameSize | null>(
+    (longest, frame) => (frame.name.length > (longest?.name.length ?? 0) ? frame : longest),
+    null,
+  );
+}
+
+function wordsOf(heading: string): string[] {
+  return normalise(heading)
+    .replace(/brood (?:box|boxes|chamber|nest)/g, "box")
+    .replace(/[()[\]:;,/&+*'"_.-]/g, " ")
+    .replace(/([%#?])/g, " $1 ")
+    .split(" ")
+    .filter((word) => word !== "");
+}
+
+function names(candidate: Rule, parts: readonly string[]): boolean {
+  return candidate.needs.every((list) => list.some((word) => parts.includes(word)));
+}
+
+/** Of two headings for one role the better has the earlier word of the list, then fewer words. */
+function rankOf(match: Rule, parts: readonly string[]): number {
+  return match.needs[0]!.findIndex((word) => parts.includes(word)) * 100 + parts.length;
+}

@@ -1,0 +1,116 @@
+import { equivalent, type FrameSize } from "./comb.js";
+import { scale, sum, type Estimate } from "./estimate.js";
+import { Refusal } from "./refusal.js";
+import { sources } from "./sources.js";
+
+/**
+ * How a comb counts as a frame of bees. Contracts differ: a comb may count once it is two-thirds
+ * covered, once both sides are three-quarters covered with lesser combs pooled, or by the sum of
+ * its covered parts; or the combs stay in the box and the seams are counted from above and below.
+ */
+export const COMB_RULES = [
+  "two-thirds",
+  "three-quarters",
+  "sum of parts",
+  "cluster count",
+] as const;
+export type CombRule = (typeof COMB_RULES)[number];
+
+/**
+ * What the columns of a hive's row hold: the counts of its boxes; the percent of each comb, or of
+ * each side of each comb, that bees cover; or the seams of each box from above and below.
+ */
+export const BEE_COLUMNS = ["boxes", "combs", "sides", "seams"] as const;
+export type BeeColumns = (typeof BEE_COLUMNS)[number];
+
+/**
+ * Frames of bees of a hive from the columns of its row.
+ *
+ * @param columns - counts in combs or seams, or percents, 0 to 100; sides and seams two and two
+ * @param rule - when a covered comb counts; a box's count was made by the rule already
+ * @param sizes - the frame of each column's box or comb
+ * @param frame - the frame in which the contract counts
+ * @returns frames of bees of that size
+ * @throws Refusal where sides or seams do not pair, or combs are to make a cluster count
+ * @example
+ * // 90 % and 80 % of the sides, then 60 % and 60 %: one whole comb and a pooled one of 0.6
+ * framesOfBees([90, 80, 60, 60].map(exactly), "sides", "three-quarters", deeps, DEEP).middle // 1.6
+ */
+export function framesOfBees(
+  columns: readonly Estimate[],
+  are: BeeColumns,
+  rule: CombRule,
+  sizes: readonly FrameSize[],
+  frame: FrameSize,
+): Estimate {
+  const step = are === "sides" || are === "seams" ? 2 : 1;
+  if (columns.length % step !== 0) {
+    throw new Refusal(`${are} stand two and two, and there are ${columns.length} columns`);
+  }
+  const parts: Estimate[] = [];
+  for (let k = 0; k < columns.length; k += step) {
+    const first = columns[k]!;
+    const second = columns[k + step - 1]!;
+    const counted =
+      are === "boxes"
+        ? first
+        : are === "seams"
+          ? clusterCount(first, second)
+          : frameOfComb(first, second, rule);
+    parts.push(scale(counted, equivalent(sizes[k]!, frame)));
+  }
+  return sum(parts);
+}
+
+function frameOfComb(first: Estimate, second: Estimate, rule: CombRule): Estimate {
+  const counts = (a: number, b: number): number => {
+    const part = (a + b) / 200;
+    if (rule === "sum of parts") return part;
+    if (rule === "two-thirds") return part * 100 >= sources.twoThirdsCover.value - 1e-9 ? 1 : 0;
+    if (rule === "three-quarters") {
+      return Math.min(a, b) >= sources.threeQuartersCover.value ? 1 : part;
+    }
+    throw new Refusal(
+      "a cluster count is made of seams from above and below, not of covered combs",
+    );
+  };
+  return {
+    low: counts(first.low, second.low),
+    middle: counts(first.middle, second.middle),
+    high: counts(first.high ?? 100, second.high ?? 100),
+    dead: first.dead,
+    note: first.note,
+  };
+}
+
+/**
+ * A box's cluster count: the mean of the seams of bees seen from above and, the box tipped, from
+ * below (from memory). A seam is the space between two combs, not a comb: the contract must ask
+ * for this count for it to stand for frames.
+ *
+ * @returns seams
+ */
+export function clusterCount(above: Estimate, below: Estimate): Estimate {
+  return scale(sum([above, below]), 1 / 2);
+}
+
+/** How many bees a frame of bees holds: the published figures, each for what it measured. */
+export const BEES_PER_FRAME = {
+  "well covered": sources.beesWellCovered.value,
+  "fully covered": sources.beesFullyCovered.value,
+  average: sources.beesAverageOccupied.value,
+} as const;
+
+/**
+ * Bees on frames of bees.
+ *
+ * @param frames - deep frames of bees
+ * @param perFrame - bees on one: 2,400 on a deep well covered on both sides
+ * @example bees(exactly(8)).middle // 19200
+ */
+export function bees(
+  frames: Estimate,
+  perFrame: number = BEES_PER_FRAME["well covered"],
+): Estimate {
+  return scale(frames, perFrame);
+}

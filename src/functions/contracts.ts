@@ -1,0 +1,31 @@
+import type { Contract } from "../core/contract.js";
+import { readContract } from "../core/contract-reading.js";
+import { Refusal } from "../core/refusal.js";
+import { standardContract } from "../core/standards.js";
+import { CellError } from "./cells.js";
+import { onceEach } from "./frames.js";
+import type { HiveCells } from "./hive-cells.js";
+
+/**
+ * The contract of each row: of the Terms table, or a published standard where no Terms are given.
+ * One name serves every row; each contract is read once.
+ */
+export function contractOfRow(
+  terms: unknown[][] | null,
+  names: HiveCells | null,
+): (i: number) => Contract {
+  const cells = terms?.flat().find((cell) => cell instanceof CellError);
+  if (cells instanceof CellError)
+    throw new CellError(cells.code, `terms: ${cells.message || "an error stands in the table"}`);
+  const contractNamed = onceEach((name: string | null) =>
+    terms === null ? standard(name) : readContract(terms, name),
+  );
+  // A fault that every hive would share is the whole call's, not one error a row.
+  if (names === null || names.rows === 1) contractNamed(names?.text(0) ?? null);
+  return (i) => contractNamed(names?.text(i) ?? null);
+}
+
+function standard(name: string | null): Contract {
+  if (name !== null) return standardContract(name);
+  throw new Refusal("give the Terms table, or a published standard's name as the contract");
+}

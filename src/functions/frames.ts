@@ -1,0 +1,32 @@
+import { frameOf, type FrameSize } from "../core/comb.js";
+import { Refusal } from "../core/refusal.js";
+import type { HiveCells } from "./hive-cells.js";
+
+/** The frame of each of `width` columns: one size for all, or a row with one for each. */
+export function boxFrames(
+  sizes: HiveCells | null,
+  width: number,
+  otherwise: FrameSize,
+): readonly FrameSize[] {
+  const names =
+    sizes === null ? [] : Array.from({ length: sizes.width }, (_, k) => sizes.cell(0, k));
+  if (sizes !== null && (sizes.rows > 1 || ![1, width].includes(names.length))) {
+    throw new Refusal(
+      `${sizes.name} is ${sizes.rows} by ${sizes.width}: give one frame size, or a row of ${width}`,
+    );
+  }
+  return Array.from({ length: width }, (_, k) => {
+    const name = names[names.length === 1 ? 0 : k] ?? null;
+    if (sizes === null || name === null || name === 0) return otherwise;
+    return sizes.named(0, 0, () => frameOf(String(name)));
+  });
+}
+
+/** Remembers what was worked out for each contract: thousands of hives go under a few. */
+export function onceEach<K, V>(work: (key: K) => V): (key: K) => V {
+  const known = new Map<K, V>();
+  return (key) => {
+    if (!known.has(key)) known.set(key, work(key));
+    return known.get(key)!;
+  };
+}

@@ -1,0 +1,186 @@
+import { isDateSerial } from "../core/date-count.js";
+import { exactly, type Estimate } from "../core/estimate.js";
+import { read, type Kind } from "../core/reading.js";
+import { quote, Refusal } from "../core/refusal.js";
+import { dayOfSerial } from "../core/serial.js";
+import { normalise } from "../core/text.js";
+import type { Writing } from "../core/writing.js";
+import { CellError, isBlank, isBlankOrZero, toCellError } from "./cells.js";
+
+const YES = new Set(
+  "yes y true seen eggs laying present ok queenright qr right 1 x ✓ ✔".split(" "),
+);
+const NO = new Set([
+  "no",
+  "n",
+  "false",
+  "none",
+  "queenless",
+  "ql",
+  "not laying",
+  "virgin",
+  "missing",
+  "dead",
+]);
+const NONE = exactly(0);
+const UNJUDGED = new Set(["?", "not seen", "not looked"]);
+
+/**
+ * Columns of a sheet, one hive a row, under the name by which messages speak of them. Every cell is
+ * read where it is asked for, so that a bad row spoils that row alone.
+ */
+export class HiveCells {
+  readonly rows: number;
+  readonly width: number;
+  private readonly datesSeen = new Map<number, boolean>();
+
+  constructor(
+    readonly name: string,
+    readonly cells: readonly (readonly unknown[])[],
+    /** Where a sheet's own headings and rows are known: the columns' names, the number of row 0. */
+    private readonly headings: readonly string[] | null = null,
+    private readonly firstRow = 1,
+  ) {
+    this.rows = cells.length;
+    this.width = cells[0]?.length ?? 0;
+  }
+
+  /** Nothing is written in the row, or nothing but the 0 that a blank cell may have become. */
+  isEmpty(i: number): boolean {
+    const row = this.row(i);
+    for (const cell of row) if (!isBlankOrZero(cell)) return false;
+    return true;
+  }
+
+  /** The cell, null where it is blank; an error that stands in the sheet is passed on. */
+  cell(i: number, k = 0): unknown {
+    const cell = this.row(i)[k];
+    if (cell instanceof CellError) throw cell;
+    return isBlank(cell) ? null : cell;
+  }
+
+  /** The figure of a cell, null where it is blank. */
+  estimate(
+    i: number,
+    k: number,
+    kind: Kind,
+    writing: Writing,
+    year: number | null,
+  ): Estimate | null {
+    const cell = this.cell(i, k);
+    if (cell === null) return null;
+    return this.named(i, k, () => {
+      if (typeof cell !== "number" && typeof cell !== "string") {
+        throw new Refusal(`${String(cell)} stands where a figure was expected`);
+      }
+      if (typeof cell === "number" && isDateSerial(cell) && this.isDateColumn(k)) {
+        throw new Refusal("most of this column is dates: give the column of figures");
+      }
+      return read(cell, kind, writing, year);
+    });
+  }
+
+  /** Every figure of a row; a blank box beside a filled one holds none. */
+  estimates(i: number, kind: Kind, writing: Writing, year: number | null): Estimate[] {
+    return Array.from(
+      { length: this.width },
+      (_, k) => this.estimate(i, k, kind, writing, year) ?? NONE,
+    );
+  }
+
+  /** A laying queen: yes, no, or null where nobody judged it. */
+  judged(i: number): boolean | null {
+    const cell = this.cell(i);
+    if (cell === null || cell === 0) return null;
+    const word = normalise(String(cell));
+    if (YES.has(word)) return true;
+    if (NO.has(word)) return false;
+    if (UNJUDGED.has(word)) return null;
+    return this.named(i, 0, () => {
+      throw new Refusal(`${quote(String(cell))} stands where yes or no was expected`);
+    });
+  }
+
+  /** A text such as a contract's name, null where it is blank. */
+  text(i: number): string | null {
+    const cell = this.cell(i);
+    return cell === null || cell === 0 ? null : String(cell).trim();
+  }
+
+  /** The year of a date, or the year itself; null where it is blank. */
+  year(i: number, writing: Writing): number | null {
+    const cell = this.cell(i);
+    if (cell === null || cell === 0) return null;
+    if (typeof cell === "number") {
+      if (isDateSerial(cell)) return dayOfSerial(cell, writing.dateSystem).year;
+      if (Number.isInteger(cell) && cell >= 2000 && cell < 2100) return cell;
+    }
+    const [, long, short] = /(?:^|\D)(20\d\d)(?:\D|$)|[/. -](\d\d)$/.exec(String(cell)) ?? [];
+    if (typeof cell === "string" && (long ?? short))
+      return long ? Number(long) : 2000 + Number(short);
+    return this.named(i, 0, () => {
+      throw new Refusal(`${quote(String(cell))} stands where a date or a year was expected`);
+    });
+  }
+
+  /** Adds the argument and the row to what is refused. */
+  named<T>(i: number, k: number, body: () => T): T {
+    try {
+      return body();
+    } catch (error) {
+      throw toCellError(error, this.where(i, k));
+    }
+  }
+
+  private where(i: number, k: number): string {
+    if (this.headings !== null) return `"${this.headings[k]}", row ${i + this.firstRow}`;
+    const column = this.width > 1 ? `, column ${k + 1}` : "";
+    const row = this.rows > 1 ? `, row ${i + this.firstRow}` : "";
+    return `${this.name}${row}${column}`;
+  }
+
+  /** A single row serves every hive. */
+  private row(i: number): readonly unknown[] {
+    return this.cells[this.rows === 1 ? 0 : i] ?? [];
+  }
+
+  /** A column of four figures or more that are mostly dates was never a column of counts. */
+  private isDateColumn(k: number): boolean {
+    const known = this.datesSeen.get(k);
+    if (known !== undefined) return known;
+    const filled = this.cells.filter((row) => !isBlankOrZero(row[k])).length;
+    const dates = this.cells.filter((row) => typeof row[k] === "number" && isDateSerial(row[k]));
+    const isDates = filled >= 4 && dates.length * 2 > filled;
+    this.datesSeen.set(k, isDates);
+    return isDates;
+  }
+}
+
+/**
+ * One row out for each hive in: what `body` gives, blanks for a hive that was not opened, and for a
+ * row that is refused its error in every cell, so that no sum passes over it.
+ *
+ * @param columns - the first decides which hives were opened; others have as many rows, or one
+ */
+export function eachHive<T extends number | string | boolean | CellError>(
+  columns: readonly (HiveCells | null)[],
+  width: number,
+  body: (i: number) => T[],
+): (T | string | CellError)[][] {
+  const [first, ...others] = columns as [HiveCells, ...(HiveCells | null)[]];
+  for (const other of others) {
+    if (other && other.rows !== first.rows && other.rows !== 1) {
+      throw new Refusal(
+        `${other.name} has ${other.rows} rows and ${first.name} has ${first.rows}: give the same rows of both`,
+      );
+    }
+  }
+  return Array.from({ length: first.rows }, (_, i) => {
+    if (first.isEmpty(i)) return Array<string>(width).fill("");
+    try {
+      return body(i);
+    } catch (error) {
+      return Array<CellError>(width).fill(toCellError(error, first.rows > 1 ? `row ${i + 1}` : ""));
+    }
+  });
+}

@@ -1,0 +1,107 @@
+import type { Contract } from "../core/contract.js";
+import { frameOfHeading, matchHeadings, type Role } from "../core/headings.js";
+import { quote, Refusal } from "../core/refusal.js";
+import { CellError } from "./cells.js";
+import { onceEach } from "./frames.js";
+import { HiveCells } from "./hive-cells.js";
+import type { LookColumns } from "./look.js";
+
+/** A yard sheet: one hive a row under a heading row, its columns found by their headings. */
+export interface YardSheet {
+  readonly rows: number;
+  /** The columns that hold a role, null where the sheet has none. */
+  readonly column: (role: Role) => HiveCells | null;
+  /** How its hives were found, read as a contract that counts combs or seams wants it. */
+  readonly looks: (contract: Contract) => LookColumns;
+}
+
+/** Roles that decide a grade: a heading that may be one of them is asked about, not passed over. */
+const DECIDING: ReadonlySet<Role> = new Set([
+  "hive",
+  "bees",
+  "seams above",
+  "seams below",
+  "brood",
+  "brood cover",
+]);
+
+/**
+ * Reads the heading row of a yard sheet.
+ *
+ * @param cells - the whole sheet with its heading row; rows in messages are counted from it
+ * @throws Refusal that names the heading that is missing or may be meant
+ */
+export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
+  const headings = (cells[0] ?? []).map((cell) =>
+    cell instanceof CellError ? "" : String(cell ?? ""),
+  );
+  const { roles, doubts } = matchHeadings(headings);
+  const body = cells.slice(1);
+  const columnsOf = (role: Role): number[] => roles.flatMap((r, i) => (r === role ? [i] : []));
+
+  const missing = (role: Role, example: string): never => {
+    const asked = doubts.filter((d) => d.role === role).map((d) => quote(d.heading));
+    const maybe = asked.length > 0 ? `; is it ${asked.join(" or ")}? Then name it plainly` : "";
+    throw new Refusal(`the first row needs a heading such as ${quote(example)}${maybe}`);
+  };
+  if (columnsOf("hive").length === 0) missing("hive", "Hive");
+  const hasSeams = columnsOf("seams above").length > 0 || columnsOf("seams below").length > 0;
+  if (columnsOf("bees").length === 0 && !hasSeams) missing("bees", "Frames of bees");
+  const doubt = doubts.find((d) => DECIDING.has(d.role));
+  if (doubt) {
+    throw new Refusal(
+      `the heading ${quote(doubt.heading)} may hold ${doubt.role} or not: name it plainly, or leave its column out`,
+    );
+  }
+
+  const pick = (columns: readonly number[]): HiveCells => {
+    const names = columns.map((k) => headings[k]!.replace(/\s+/g, " ").trim());
+    const cells = body.map((row) => columns.map((k) => row[k]));
+    return new HiveCells(names.join(" and "), cells, names, 2);
+  };
+  const column = onceEach((role: Role) => {
+    const columns = columnsOf(role);
+    return columns.length === 0 ? null : pick(columns);
+  });
+  const sizes = (columns: readonly number[]) =>
+    onceEach((contract: Contract) =>
+      columns.map((k) => frameOfHeading(headings[k]!) ?? contract.boxFrame),
+    );
+
+  return {
+    rows: body.length,
+    column,
+    looks: onceEach((contract: Contract) => {
+      const bySeams = hasSeams && (contract.combRule === "cluster count" || !column("bees"));
+      if (bySeams && contract.combRule !== "cluster count") {
+        throw new Refusal(
+          `the sheet counts seams, and contract ${quote(contract.name)} does not: its comb rule is ${contract.combRule}`,
+        );
+      }
+      const seams = pairSeams(columnsOf("seams above"), columnsOf("seams below"), bySeams);
+      const bees = bySeams ? seams : columnsOf("bees");
+      const brood = columnsOf("brood");
+      return {
+        bees: pick(bees),
+        beesAre: bySeams ? "seams" : "boxes",
+        brood: column("brood"),
+        cover: column("brood cover"),
+        queen: column("queen"),
+        stores: column("stores"),
+        inspected: column("date"),
+        beeFrames: sizes(bees),
+        broodFrames: sizes(brood),
+        blankIsNone: true,
+      };
+    }),
+  };
+}
+
+function pairSeams(above: readonly number[], below: readonly number[], needed: boolean): number[] {
+  if (needed && above.length !== below.length) {
+    throw new Refusal(
+      `seams are counted from above in ${above.length} columns and from below in ${below.length}: give both for each box`,
+    );
+  }
+  return above.flatMap((k, i) => [k, below[i]!]);
+}

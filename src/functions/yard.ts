@@ -1,0 +1,184 @@
+import { broodCells } from "../core/brood.js";
+import { deepEquivalent } from "../core/comb.js";
+import type { Contract } from "../core/contract.js";
+import { scale, type Estimate } from "../core/estimate.js";
+import { gradeOf, reasonOf, shortOf, type GradeOfHive, type Hive } from "../core/grade.js";
+import { quote, Refusal } from "../core/refusal.js";
+import { bees as beesOn } from "../core/strength.js";
+import { normalise } from "../core/text.js";
+import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
+import { contractOfRow } from "./contracts.js";
+import { answer, optional, type SheetFunction } from "./declare.js";
+import { HiveCells } from "./hive-cells.js";
+import { hiveAt } from "./look.js";
+import { block, hives } from "./parameters.js";
+import { yardSheet, type YardSheet } from "./yard-sheet.js";
+
+/** A hive of the sheet under its contract, ready to be shown. */
+interface Graded {
+  readonly hive: Hive;
+  readonly contract: Contract;
+  /** Null where the grade hangs on something that nobody judged: then `open` says on what. */
+  readonly grade: GradeOfHive | null;
+  readonly open: CellError | null;
+}
+
+interface Column {
+  readonly heading: string;
+  /** From the sheet itself, which stands even where a hive could not be read. */
+  readonly own?: (yard: YardSheet, i: number) => Cell;
+  readonly cell: (graded: Graded) => Cell;
+}
+
+const own = (heading: string, role: "hive" | "lot" | "pallet"): Column => ({
+  heading,
+  own: (yard, i) => {
+    const cell = yard.column(role)?.cells[i]?.[0];
+    return isBlankOrZero(cell) ? "" : (cell as Cell);
+  },
+  cell: () => "",
+});
+const middle = (estimate: Estimate | null): Cell => estimate?.middle ?? "";
+const deeps = ({ hive, contract }: Graded): Estimate =>
+  scale(hive.frames, deepEquivalent(contract.frame));
+const graded =
+  (of: (grade: GradeOfHive) => Cell) =>
+  (g: Graded): Cell =>
+    g.grade === null ? g.open! : of(g.grade);
+
+/** The columns that one may ask for; more may be added, none renamed once shipped. */
+const COLUMNS: Readonly<Record<string, Column>> = {
+  hive: own("Hive", "hive"),
+  lot: own("Lot", "lot"),
+  pallet: own("Pallet", "pallet"),
+  contract: { heading: "Contract", cell: (g) => g.contract.name },
+  frames: { heading: "Frames of bees", cell: (g) => g.hive.frames.middle },
+  "frames low": { heading: "Frames of bees, low", cell: (g) => g.hive.frames.low },
+  "frames high": { heading: "Frames of bees, high", cell: (g) => g.hive.frames.high ?? "" },
+  bees: { heading: "Bees", cell: (g) => beesOn(deeps(g)).middle },
+  "brood full": {
+    heading: "Brood, full frames",
+    cell: (g) => middle(g.hive.brood?.fullFrames ?? null),
+  },
+  "brood combs": { heading: "Brood, combs", cell: (g) => middle(g.hive.brood?.combs ?? null) },
+  "brood cells": {
+    heading: "Brood, cells",
+    cell: ({ hive, contract }) => {
+      const full = hive.brood?.fullFrames ?? null;
+      return full === null ? "" : broodCells(full, contract.frame).middle;
+    },
+  },
+  grade: { heading: "Grade", cell: graded((grade) => grade.name) },
+  "grade low": { heading: "Grade, low end", cell: graded((grade) => grade.worst) },
+  "grade high": { heading: "Grade, high end", cell: graded((grade) => grade.best) },
+  short: { heading: "Frames short", cell: (g) => shortfall(g)?.frames ?? "" },
+  "short brood": { heading: "Brood short", cell: (g) => shortfall(g)?.brood ?? "" },
+  "next grade": { heading: "Next grade", cell: (g) => shortfall(g)?.grade ?? "" },
+  note: { heading: "Note", cell: noteOf },
+};
+
+/** Shown where no columns are asked for; never changed once shipped. */
+const DEFAULT = "frames, bees, brood full, brood combs, grade, short, note";
+
+const parameters = [
+  block("yard"),
+  optional(block("terms")),
+  optional(hives("contract")),
+  optional(block("columns")),
+] as const;
+
+/**
+ * The computed columns of a whole yard sheet, in one spill beside it: strength, brood, grade, what is short, and a note.
+ *
+ * @remarks Give the sheet with its heading row; its columns are found by their headings (Hive,
+ * Frames of bees or one column a box, Brood, Brood %, Queen, Stores, Date, Contract). A row with a
+ * hive's id was opened, and a blank in it is none; a row without one stays blank. A row that cannot
+ * be read has its error in its own cells and its reason in the note.
+ * @example =COMB.YARD_COLUMNS(A1:H61,Terms,"Cherry") beside the sheet, from the heading row down.
+ * @customfunction YARD_COLUMNS
+ * @helpurl https://localhost:3000/help.html#YARD_COLUMNS
+ * @param yard The yard sheet with its heading row, one hive a row.
+ * @param terms The Terms table with its heading row; left out for a published standard.
+ * @param contract The contract's heading in the Terms table, or a published standard's name; left out where the sheet has a contract column.
+ * @param columns Which columns, in order, as one text with commas or as cells: hive, lot, pallet, contract, frames, frames low, frames high, bees, brood full, brood combs, brood cells, grade, grade low, grade high, short, short brood, next grade, note.
+ * @returns A heading row, then a row for each row of the sheet.
+ */
+export function YARD_COLUMNS(
+  yard: unknown[][],
+  terms?: unknown[][],
+  contract?: unknown[][],
+  columns?: unknown[][],
+): unknown[][] {
+  return answer(parameters, [yard, terms, contract, columns], (cells, terms, contract, columns) => {
+    const sheet = yardSheet(cells);
+    const wanted = columnsAsked(columns);
+    const contractOf = contractOfRow(terms, contract ?? sheet.column("contract"));
+    const ids = sheet.column("hive")!;
+    const rows = Array.from({ length: sheet.rows }, (_, i) => {
+      if (ids.isEmpty(i))
+        return wanted.map((c) => (c === COLUMNS["note"] ? strayNote(sheet, i) : ""));
+      try {
+        const graded = gradeAt(sheet, i, contractOf(i));
+        return wanted.map((column) => column.own?.(sheet, i) ?? column.cell(graded));
+      } catch (caught) {
+        const error = toCellError(caught, `row ${i + 2}`);
+        const note = error.message || `an error stands in row ${i + 2}, ${error.code}`;
+        return wanted.map((c) => (c === COLUMNS["note"] ? note : (c.own?.(sheet, i) ?? error)));
+      }
+    });
+    return [wanted.map((column) => column.heading), ...rows];
+  });
+}
+
+function gradeAt(sheet: YardSheet, i: number, contract: Contract): Graded {
+  const hive = hiveAt(sheet.looks(contract), i, contract);
+  try {
+    return { hive, contract, grade: gradeOf(contract, hive), open: null };
+  } catch (error) {
+    if (error instanceof Refusal && error.kind === "unknown") {
+      return { hive, contract, grade: null, open: toCellError(error, "") };
+    }
+    throw error;
+  }
+}
+
+function shortfall({ hive, contract, grade }: Graded): ReturnType<typeof shortOf> {
+  return grade === null ? null : shortOf(contract, hive);
+}
+
+function noteOf({ hive, contract, grade, open }: Graded): string {
+  const unwritten = hive.frames.middle === 0 && !hive.frames.dead && hive.frames.note === "";
+  const parts = [
+    unwritten ? "no bees written: counted as none" : "",
+    hive.frames.note,
+    hive.brood?.combs?.note ?? hive.brood?.fullFrames?.note ?? "",
+    reasonOf(contract, hive, grade),
+    open?.message ?? "",
+  ];
+  return parts.filter((part) => part !== "").join("; ");
+}
+
+/** A row that has no id but has counts is not passed over in silence. */
+function strayNote(sheet: YardSheet, i: number): string {
+  const figures = [sheet.column("bees"), sheet.column("seams above"), sheet.column("brood")];
+  return figures.some((column) => column !== null && !column.isEmpty(i))
+    ? "no hive id: not counted"
+    : "";
+}
+
+function columnsAsked(asked: unknown[][] | null): Column[] {
+  const cells = asked === null ? [DEFAULT] : new HiveCells("columns", asked).cells.flat();
+  const names = cells.flatMap((cell) => (isBlankOrZero(cell) ? [] : String(cell).split(/[,;]/)));
+  const filled = names.map((name) => normalise(name)).filter((name) => name !== "");
+  return (filled.length === 0 ? DEFAULT.split(", ") : filled).map((name) => {
+    if (Object.hasOwn(COLUMNS, name)) return COLUMNS[name]!;
+    const choices = Object.keys(COLUMNS).join(", ");
+    throw new Refusal(`${quote(name)} is no column that can be asked for: ${choices}`);
+  });
+}
+
+export const yardColumns: SheetFunction = {
+  id: "YARD_COLUMNS",
+  parameters,
+  evaluate: YARD_COLUMNS,
+};
