@@ -1,18 +1,18 @@
-import { deepEquivalent, DEEP, frameOf } from "../core/comb.js";
+import { deepEquivalent } from "../core/comb.js";
 import { scale, sum } from "../core/estimate.js";
 import { BEE_COLUMNS, bees as beesOn, COMB_RULES, framesOfBees } from "../core/strength.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { boxFrames } from "./frames.js";
 import { eachHive } from "./hive-cells.js";
-import { choice, hives, perFrame, text } from "./parameters.js";
-import { PARTS, partOf, written, writtenParameters } from "./written.js";
+import { choice, frameSize, hives, perFrame } from "./parameters.js";
+import { PARTS, partOf, writtenParameters, yearOfRow } from "./written.js";
 
 const framesParameters = [
   hives("bees"),
   choice("columns_are", BEE_COLUMNS),
   choice("rule", COMB_RULES),
   optional(hives("box_frames")),
-  text("frame"),
+  frameSize("frame"),
   choice("part", PARTS),
   ...writtenParameters,
 ] as const;
@@ -32,11 +32,8 @@ const framesParameters = [
  * @param box_frames Frame in the boxes: deep (also where left out), medium, shallow, national deep, dadant, or a size such as 42 x 27 cm; one, or a row of one for each column.
  * @param frame Frame in which to count: deep where left out.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
- * @param decimal The decimal sign of figures typed as text: "." (also where left out) or ",".
- * @param whole_frames TRUE where counts are whole frames, so that 2 January can only have been 1-2.
+ * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.
  * @param inspected Date or year of the inspection, one or a row each: a count that became a date has that year.
- * @param percents_as "percent" where 60 is written (also where left out), or "fraction" where cells hold 0.6.
- * @param date_system "1900" (also where left out), or "1904" for some workbooks begun on an old Mac.
  * @returns Frames of bees, a row a hive; blank for a hive that was not opened.
  */
 export function FRAMES_OF_BEES(
@@ -46,31 +43,30 @@ export function FRAMES_OF_BEES(
   box_frames?: unknown[][],
   frame?: unknown,
   part?: unknown,
-  decimal?: unknown,
-  whole_frames?: unknown,
+  written?: unknown,
   inspected?: unknown[][],
-  percents_as?: unknown,
-  date_system?: unknown,
 ): unknown[][] {
-  const how = [decimal, whole_frames, inspected, percents_as, date_system];
-  const values = [bees, columns_are, rule, box_frames, frame, part, ...how];
-  return answer(framesParameters, values, (cells, are, rule, sizes, frame, part, ...how) => {
-    const { writing, yearOf } = written(...how);
-    const counted = frame === null ? DEEP : frameOf(frame);
-    const inBoxes = boxFrames(sizes, cells.width, sizes === null ? counted : DEEP);
-    const kind = are === "combs" || are === "sides" ? "percent" : "count";
-    return eachHive([cells], 1, (i) => {
-      const columns = cells.estimates(i, kind, writing, yearOf(i));
-      const total = framesOfBees(columns, are, rule, inBoxes, counted);
-      return [partOf(total, part, writing.decimal)];
-    });
-  });
+  const values = [bees, columns_are, rule, box_frames, frame, part, written, inspected];
+  return answer(
+    framesParameters,
+    values,
+    (cells, are, rule, sizes, frame, part, writing, inspected) => {
+      const yearOf = yearOfRow(inspected, writing);
+      const inBoxes = boxFrames(sizes, cells.width, frame);
+      const kind = are === "combs" || are === "sides" ? "percent" : "count";
+      return eachHive([cells, inspected], 1, (i) => {
+        const columns = cells.estimates(i, kind, writing, yearOf(i));
+        const total = framesOfBees(columns, are, rule, inBoxes, frame);
+        return [partOf(total, part, writing)];
+      });
+    },
+  );
 }
 
 const beesParameters = [
   hives("frames"),
   perFrame("per_frame"),
-  text("frame"),
+  frameSize("frame"),
   choice("part", PARTS),
   ...writtenParameters,
 ] as const;
@@ -86,13 +82,10 @@ const beesParameters = [
  * @helpurl https://localhost:3000/help.html#BEES
  * @param frames A row a hive: frames of bees, or the counts of its boxes.
  * @param per_frame "well covered" (also where left out), "fully covered", "average", or bees on one deep frame.
- * @param frame The frame that was counted: deep where left out, medium, shallow, national deep, or a size.
+ * @param frame The frame that was frame: deep where left out, medium, shallow, national deep, or a size.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
- * @param decimal The decimal sign of figures typed as text: "." (also where left out) or ",".
- * @param whole_frames TRUE where counts are whole frames, so that 2 January can only have been 1-2.
+ * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.
  * @param inspected Date or year of the inspection, one or a row each: a count that became a date has that year.
- * @param percents_as "percent" where 60 is written (also where left out), or "fraction" where cells hold 0.6.
- * @param date_system "1900" (also where left out), or "1904" for some workbooks begun on an old Mac.
  * @returns Bees, a row a hive; blank for a hive that was not opened.
  */
 export function BEES(
@@ -100,22 +93,18 @@ export function BEES(
   per_frame?: unknown,
   frame?: unknown,
   part?: unknown,
-  decimal?: unknown,
-  whole_frames?: unknown,
+  written?: unknown,
   inspected?: unknown[][],
-  percents_as?: unknown,
-  date_system?: unknown,
 ): unknown[][] {
-  const how = [decimal, whole_frames, inspected, percents_as, date_system];
   return answer(
     beesParameters,
-    [frames, per_frame, frame, part, ...how],
-    (cells, each, frame, part, ...how) => {
-      const { writing, yearOf } = written(...how);
-      const deeps = deepEquivalent(frame === null ? DEEP : frameOf(frame));
-      return eachHive([cells], 1, (i) => {
+    [frames, per_frame, frame, part, written, inspected],
+    (cells, each, frame, part, writing, inspected) => {
+      const yearOf = yearOfRow(inspected, writing);
+      const deeps = deepEquivalent(frame);
+      return eachHive([cells, inspected], 1, (i) => {
         const hive = sum(cells.estimates(i, "count", writing, yearOf(i)));
-        return [partOf(beesOn(scale(hive, deeps), each), part, writing.decimal)];
+        return [partOf(beesOn(scale(hive, deeps), each), part, writing)];
       });
     },
   );

@@ -167,14 +167,8 @@ export function eachHive<T extends number | string | boolean | CellError>(
   width: number,
   body: (i: number) => T[],
 ): (T | string | CellError)[][] {
-  const [first, ...others] = columns as [HiveCells, ...(HiveCells | null)[]];
-  for (const other of others) {
-    if (other && other.rows !== first.rows && other.rows !== 1) {
-      throw new Refusal(
-        `${other.name} has ${other.rows} rows and ${first.name} has ${first.rows}: give the same rows of both`,
-      );
-    }
-  }
+  const first = columns[0]!;
+  checkRows(columns);
   return Array.from({ length: first.rows }, (_, i) => {
     if (first.isEmpty(i)) return Array<string>(width).fill("");
     try {
@@ -183,4 +177,15 @@ export function eachHive<T extends number | string | boolean | CellError>(
       return Array<CellError>(width).fill(toCellError(error, first.rows > 1 ? `row ${i + 1}` : ""));
     }
   });
+}
+
+/** Refuses columns that do not go together: the same rows as the first, or one row for all. */
+export function checkRows([first, ...others]: readonly (HiveCells | null)[]): void {
+  for (const other of others) {
+    if (other && first && other.rows !== first.rows && other.rows !== 1) {
+      throw new Refusal(
+        `${other.name} has ${other.rows} rows and ${first.name} has ${first.rows}: give the same rows of both`,
+      );
+    }
+  }
 }

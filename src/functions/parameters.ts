@@ -1,7 +1,8 @@
+import { DEEP, frameOf, type FrameSize } from "../core/comb.js";
 import { normalise } from "../core/text.js";
 import { BEES_PER_FRAME } from "../core/strength.js";
 import { quote, Refusal } from "../core/refusal.js";
-import { CellError, isBlank, isBlankOrZero } from "./cells.js";
+import { CellError, isBlankOrZero } from "./cells.js";
 import { toBlock, type Parameter } from "./declare.js";
 import { HiveCells } from "./hive-cells.js";
 
@@ -20,22 +21,21 @@ export function block(name: string): Parameter<unknown[][]> {
   return { name, optional: false, matrix: true, read: toBlock };
 }
 
-/** A text of one cell. */
-export function text(name: string): Parameter<string | null> {
-  return scalar(name, (value) => String(value).trim());
+/** A frame's name or size; the deep where it is left out. */
+export function frameSize(name: string): Parameter<FrameSize> {
+  return option<FrameSize>(name, DEEP, (value) => frameOf(String(value)));
 }
 
 /** Bees on one deep frame: a published figure by its name, or a number of the user's own. */
 export function perFrame(name: string): Parameter<number> {
   const names = Object.keys(BEES_PER_FRAME) as (keyof typeof BEES_PER_FRAME)[];
-  const option = scalar(name, (value) => {
+  return option(name, BEES_PER_FRAME["well covered"], (value) => {
     if (typeof value === "number" && value > 0 && value <= 10000) return value;
     const known = names.find((n) => n === normalise(String(value)));
     if (known) return BEES_PER_FRAME[known];
     const expected = `${orList(names)} or a number up to 10,000`;
     throw new Refusal(`${quote(String(value))} stands where ${expected} was expected`);
   });
-  return { ...option, read: (value) => option.read(value) ?? BEES_PER_FRAME["well covered"] };
 }
 
 /** One of a list of words; nothing, and the 0 that a blank cell may become, is the first of them. */
@@ -43,26 +43,15 @@ export function choice<const C extends string>(
   name: string,
   choices: readonly [C, ...C[]] | readonly C[],
 ): Parameter<C> {
-  const option = scalar(name, (value) => {
+  return option<C>(name, choices[0]!, (value) => {
     const found = choices.find((c) => c === normalise(String(value)));
     if (found !== undefined) return found;
     throw new Refusal(`${quote(String(value))} stands where ${orList(choices)} was expected`);
   });
-  return { ...option, optional: true, read: (value) => option.read(value) ?? choices[0]! };
 }
 
-/** Yes or no, written so or as a boolean; no where it is left out. */
-export function yesNo(name: string): Parameter<boolean> {
-  const option = scalar(name, (value) => {
-    const word = normalise(String(value));
-    if (["yes", "true", "1"].includes(word)) return true;
-    if (["no", "false"].includes(word)) return false;
-    throw new Refusal(`${quote(String(value))} stands where yes or no was expected`);
-  });
-  return { ...option, optional: true, read: (value) => option.read(value) ?? false };
-}
-
-function scalar<T>(name: string, read: (value: unknown) => T): Parameter<T | null> {
+/** The value of one cell that may be left out; a 0 is left out, as a blank cell may have become one. */
+export function option<T>(name: string, otherwise: T, read: (value: unknown) => T): Parameter<T> {
   return {
     name,
     optional: true,
@@ -70,7 +59,7 @@ function scalar<T>(name: string, read: (value: unknown) => T): Parameter<T | nul
     read: (value) => {
       const cell = Array.isArray(value) ? toBlock(value)[0]![0] : value;
       if (cell instanceof CellError) throw cell;
-      return isBlank(cell) || isBlankOrZero(cell) ? null : read(cell);
+      return isBlankOrZero(cell) ? otherwise : read(cell);
     },
   };
 }

@@ -1,8 +1,9 @@
 import { isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { answer, type SheetFunction } from "./declare.js";
 import { Refusal } from "../core/refusal.js";
+import { checkRows } from "./hive-cells.js";
 import { choice, hives } from "./parameters.js";
-import { PARTS, partOf, written, writtenParameters, type Part } from "./written.js";
+import { PARTS, partOf, writtenParameters, yearOfRow, type Part } from "./written.js";
 
 const parameters = [
   hives("counts"),
@@ -22,26 +23,21 @@ const parameters = [
  * @param counts A cell, column or block of figures.
  * @param part "middle" (also where left out), "low", "high", "text" (as it would be said), "note", or "all" five beside each other for one column.
  * @param kind "count" in frames, 0 to 60 (also where left out), or "percent", 0 to 100.
- * @param decimal The decimal sign of figures typed as text: "." (also where left out) or ",".
- * @param whole_frames TRUE where counts are whole frames, so that 2 January can only have been 1-2.
+ * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.
  * @param inspected Date or year of the inspection, one or a row each: a count that became a date has that year.
- * @param percents_as "percent" where 60 is written (also where left out), or "fraction" where cells hold 0.6.
- * @param date_system "1900" (also where left out), or "1904" for some workbooks begun on an old Mac.
  * @returns The part asked for, a cell for each cell; "all" gives low, middle, high, text and note.
  */
 export function READING(
   counts: unknown[][],
   part?: unknown,
   kind?: unknown,
-  decimal?: unknown,
-  whole_frames?: unknown,
+  written?: unknown,
   inspected?: unknown[][],
-  percents_as?: unknown,
-  date_system?: unknown,
 ): unknown[][] {
-  const values = [counts, part, kind, decimal, whole_frames, inspected, percents_as, date_system];
-  return answer(parameters, values, (cells, part, kind, ...how) => {
-    const { writing, yearOf } = written(...how);
+  const values = [counts, part, kind, written, inspected];
+  return answer(parameters, values, (cells, part, kind, writing, inspected) => {
+    checkRows([cells, inspected]);
+    const yearOf = yearOfRow(inspected, writing);
     if (part === "all" && cells.width > 1) {
       throw new Refusal(`part "all" reads one column, and counts has ${cells.width}`);
     }
@@ -53,7 +49,7 @@ export function READING(
         return attempt(parts.length, () => {
           const estimate = cells.estimate(i, k, kind, writing, yearOf(i))!;
           return parts.flatMap((p) =>
-            attempt(1, () => [cells.named(i, k, () => partOf(estimate, p, writing.decimal))]),
+            attempt(1, () => [cells.named(i, k, () => partOf(estimate, p, writing))]),
           );
         });
       }).flat(),

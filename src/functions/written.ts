@@ -1,36 +1,41 @@
-import type { Estimate } from "../core/estimate.js";
-import { print } from "../core/estimate.js";
-import { Refusal } from "../core/refusal.js";
-import type { Writing } from "../core/writing.js";
+import { print, type Estimate } from "../core/estimate.js";
+import { quote, Refusal } from "../core/refusal.js";
+import { normalise } from "../core/text.js";
+import { PLAIN_WRITING, type Writing } from "../core/writing.js";
 import type { Cell } from "./cells.js";
-import type { HiveCells } from "./hive-cells.js";
-import { choice, hives, yesNo } from "./parameters.js";
 import { optional } from "./declare.js";
+import type { HiveCells } from "./hive-cells.js";
+import { hives, option } from "./parameters.js";
 
-/** The parameters that say how figures are written, last in every function that has no Terms. */
+/** What may be said of how a sheet is written, and what each means. */
+const WORDS: Readonly<Record<string, Partial<Writing>>> = {
+  "decimal comma": { decimal: "," },
+  "whole frames": { wholeFrames: true },
+  fractions: { percentsAs: "fraction" },
+  "1904 dates": { dateSystem: 1904 },
+};
+
+/** The last parameters of every function that reads figures without a Terms table. */
 export const writtenParameters = [
-  choice("decimal", [".", ","]),
-  yesNo("whole_frames"),
+  option("written", PLAIN_WRITING, readWriting),
   optional(hives("inspected")),
-  choice("percents_as", ["percent", "fraction"]),
-  choice("date_system", ["1900", "1904"]),
 ] as const;
 
-/** What those parameters say: the way of writing, and the year of each row's inspection. */
-export function written(
-  decimal: Writing["decimal"],
-  wholeFrames: boolean,
+function readWriting(value: unknown): Writing {
+  const words = normalise(String(value)).split(/ ?[,;] ?/);
+  return words.reduce<Writing>((writing, word) => {
+    if (Object.hasOwn(WORDS, word)) return { ...writing, ...WORDS[word] };
+    const known = Object.keys(WORDS).map(quote).join(", ");
+    throw new Refusal(`${quote(word)} stands where one or more of ${known} were expected`);
+  }, PLAIN_WRITING);
+}
+
+/** The year of each row's inspection, null where it is not said. */
+export function yearOfRow(
   inspected: HiveCells | null,
-  percentsAs: Writing["percentsAs"],
-  dateSystem: "1900" | "1904",
-): { writing: Writing; yearOf: (i: number) => number | null } {
-  const writing: Writing = {
-    decimal,
-    wholeFrames,
-    percentsAs,
-    dateSystem: dateSystem === "1904" ? 1904 : 1900,
-  };
-  return { writing, yearOf: (i) => inspected?.year(i, writing) ?? null };
+  writing: Writing,
+): (i: number) => number | null {
+  return (i) => inspected?.year(i, writing) ?? null;
 }
 
 /** The parts of an estimate that a caller may ask for. */
@@ -38,7 +43,7 @@ export const PARTS = ["middle", "low", "high", "text", "note"] as const;
 export type Part = (typeof PARTS)[number];
 
 /** One part of an estimate as a cell. */
-export function partOf(estimate: Estimate, part: Part, decimal: Writing["decimal"] = "."): Cell {
+export function partOf(estimate: Estimate, part: Part, { decimal }: Writing): Cell {
   if (part === "text") return print(estimate, decimal);
   const value = estimate[part];
   if (value !== null) return value;

@@ -1,0 +1,120 @@
+/**
+ * Makes the demo: `npm run examples` writes cherry-and-pear.xlsx, calculated by the command line, and
+ * foothill.csv, the foothill lot as a spreadsheet saves it. The same bytes each time.
+ */
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { Workbook } from "@cj-tech-master/excelts";
+import { HEADINGS, rows, TERMS } from "./yard.mjs";
+
+const here = fileURLToPath(new URL(".", import.meta.url));
+const SAVED_ON = new Date(Date.UTC(2026, 2, 29));
+const BOLD = { bold: true };
+
+const workbook = new Workbook();
+workbook.creator = "Comb Tally demo";
+workbook.created = SAVED_ON;
+workbook.modified = SAVED_ON;
+
+const spill = (ref, formula) => ({ formula, ref, shareType: "array", isDynamicArray: true });
+const last = rows.length + 1;
+
+function addYard() {
+  const sheet = workbook.addWorksheet("Yard", { views: [{ state: "frozen", xSplit: 1, ySplit: 1 }] });
+  sheet.addRow(HEADINGS).font = BOLD;
+  for (const cells of rows) {
+    const row = sheet.addRow(cells.map((cell) => (cell === "" ? null : (cell.day ?? cell.date ?? cell))));
+    row.getCell(4).numFmt = "d-mmm-yy";
+    cells.forEach((cell, k) => {
+      if (k > 3 && k < 8) row.getCell(k + 1).numFmt = cell.date ? "d-mmm" : "@";
+    });
+  }
+  sheet.getCell("M1").value = spill("M1", `COMB.YARD_COLUMNS(A1:K${last},Terms,"Cherry")`);
+  sheet.getCell("U1").value = "Grade, pear";
+  sheet.getCell("U2").value = spill(
+    "U2",
+    `COMB.GRADE(E2:F${last},Terms,"Pear",G2:G${last},H2:H${last},I2:I${last})`,
+  );
+  for (const address of ["M1", "N1", "O1", "P1", "Q1", "R1", "S1", "U1"]) sheet.getCell(address).font = BOLD;
+  const widths = [7, 9, 7, 11, 13, 15, 12, 9, 13, 15, 34, 3, 14, 9, 16, 13, 10, 13, 60, 3, 12];
+  widths.forEach((width, k) => (sheet.getColumn(k + 1).width = width));
+}
+
+function addTerms() {
+  const sheet = workbook.addWorksheet("Terms", { views: [{ state: "frozen", ySplit: 1 }] });
+  TERMS.forEach((cells) => sheet.addRow(cells.map((cell) => (cell === "" ? null : cell))));
+  sheet.getRow(1).font = BOLD;
+  [26, 12, 12, 70].forEach((width, k) => (sheet.getColumn(k + 1).width = width));
+  workbook.definedNames.add(`Terms!$A$1:$D$${TERMS.length}`, "Terms");
+}
+
+/** What the beekeeper counts with the spreadsheet's own functions, beside ours. */
+function addLots() {
+  const sheet = workbook.addWorksheet("Lots");
+  const grades = ["Prime", "Standard", "Light", "no grade", "dead-out"];
+  const headings = ["Lot", "Hives opened", "Mean frames", ...grades, "Fees of hives opened"];
+  sheet.addRow(headings).font = BOLD;
+  ["Shed", "Foothill", "Coast"].forEach((lot, i) => {
+    const r = i + 2;
+    const lots = `Yard!$B$2:$B$${last}`;
+    const count = (k) => ({
+      formula: `COUNTIFS(${lots},$A${r},Yard!$Q$2:$Q$${last},${"DEFGH"[k]}$1)`,
+    });
+    sheet.addRow([
+      lot,
+      { formula: `COUNTIFS(${lots},A${r})` },
+      { formula: `AVERAGEIFS(Yard!$M$2:$M$${last},${lots},A${r})` },
+      ...grades.map((_, k) => count(k)),
+      {
+        formula:
+          `D${r}*INDEX(Terms!$B:$B,MATCH("grade 1 fee",Terms!$A:$A,0))` +
+          `+E${r}*INDEX(Terms!$B:$B,MATCH("grade 2 fee",Terms!$A:$A,0))` +
+          `+F${r}*INDEX(Terms!$B:$B,MATCH("grade 3 fee",Terms!$A:$A,0))`,
+      },
+    ]);
+    sheet.getCell(`C${r}`).numFmt = "0.0";
+  });
+  sheet.getCell("A7").value = "What if";
+  sheet.getCell("A7").font = BOLD;
+  sheet.getCell("A8").value = "7-8";
+  sheet.getCell("B8").value = { formula: 'COMB.GRADE(A8,Terms,"Cherry",4,60,"yes")' };
+  sheet.getCell("C8").value = { formula: "COMB.BEES(A8)" };
+  sheet.getCell("A9").value = "8-9";
+  sheet.getCell("B9").value = { formula: 'COMB.GRADE(A9,Terms,"Cherry",4,60,"yes")' };
+  sheet.getCell("C9").value = { formula: "COMB.BEES(A9)" };
+  [10, 13, 12, 8, 10, 8, 10, 10, 20].forEach((width, k) => (sheet.getColumn(k + 1).width = width));
+}
+
+addYard();
+addTerms();
+addLots();
+
+const folder = mkdtempSync(join(tmpdir(), "comb-tally-"));
+try {
+  const raw = join(folder, "raw.xlsx");
+  await workbook.xlsx.writeFile(raw);
+  const cli = join(here, "../dist/cli/comb-tally.js");
+  const out = join(here, "cherry-and-pear.xlsx");
+  const run = spawnSync(process.execPath, [cli, "grade", raw, "--out", out], { encoding: "utf8" });
+  if (run.status !== 0) throw new Error(run.stderr + run.stdout);
+  process.stdout.write(run.stdout);
+} finally {
+  rmSync(folder, { recursive: true });
+}
+
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+const quoted = (text) => (/[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+const saved = (cell) => {
+  const serial = cell.day ?? cell.date;
+  if (serial === undefined) return quoted(String(cell));
+  const day = new Date(Date.UTC(1899, 11, 30) + serial * 864e5);
+  const short = `${day.getUTCDate()}-${MONTHS[day.getUTCMonth()]}`;
+  return cell.day ? `${short}-${day.getUTCFullYear() % 100}` : short;
+};
+const foothill = rows.filter((row) => row[1] === "Foothill");
+const csv = [HEADINGS.map(quoted), ...foothill.map((row) => row.map(saved))];
+writeFileSync(join(here, "foothill.csv"), csv.map((row) => row.join(",")).join("\r\n") + "\r\n");
+console.log("wrote examples/cherry-and-pear.xlsx and examples/foothill.csv");

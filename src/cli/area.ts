@@ -1,0 +1,69 @@
+import {
+  decodeRange,
+  encodeCell,
+  encodeRange,
+  type Workbook,
+  type Worksheet,
+} from "@cj-tech-master/excelts";
+import { plainValue } from "./values.js";
+
+/** A block of a sheet; rows and columns count from 1. */
+export interface Area {
+  readonly sheet: Worksheet;
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+/** `A3:H60`. */
+export function addressOf(area: Omit<Area, "sheet">): string {
+  return encodeRange(
+    { r: area.top - 1, c: area.left - 1 },
+    { r: area.bottom - 1, c: area.right - 1 },
+  );
+}
+
+export function cellAddress(row: number, column: number): string {
+  return encodeCell({ r: row - 1, c: column - 1 });
+}
+
+/** `'Yard'!$A$3:$H$60`: means the same in every cell. */
+export function reference(area: Area): string {
+  return `${quoted(area.sheet.name)}!${absolute(addressOf(area))}`;
+}
+
+export function absolute(address: string): string {
+  return address.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
+}
+
+function quoted(sheetName: string): string {
+  return `'${sheetName.replace(/'/g, "''")}'`;
+}
+
+const REFERENCE = /^(?:'((?:[^']|'')+)'|([^'!]+))!(\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?)$/i;
+
+/** The block that a text such as `'Yard'!$A$3:$H$60` names, or null where it names none. */
+export function areaAt(workbook: Workbook, text: string): Area | null {
+  const match = REFERENCE.exec(text);
+  if (!match) return null;
+  const name = (match[1]?.replace(/''/g, "'") ?? match[2] ?? "").toLowerCase();
+  const sheet = workbook.worksheets.find((s) => s.name.toLowerCase() === name);
+  return sheet ? areaOn(sheet, match[3] ?? "") : null;
+}
+
+export function areaOn(sheet: Worksheet, address: string): Area {
+  const { s, e } = decodeRange(address.replace(/\$/g, ""));
+  return { sheet, top: s.r + 1, left: s.c + 1, bottom: e.r + 1, right: e.c + 1 };
+}
+
+/** The values that stand in a block, as a function is given them. */
+export function valuesIn(area: Area): unknown[][] {
+  const rows: unknown[][] = [];
+  for (let r = area.top; r <= area.bottom; r++) {
+    const row: unknown[] = [];
+    for (let c = area.left; c <= area.right; c++) row.push(plainValue(area.sheet.findCell(r, c)));
+    rows.push(row);
+  }
+  return rows;
+}

@@ -1,0 +1,108 @@
+import { Workbook } from "@cj-tech-master/excelts";
+import { formatCsv, parseCsv } from "@cj-tech-master/excelts/csv";
+import { CellError, type Cell } from "../functions/cells.js";
+import type { Area } from "./area.js";
+import { Problem } from "./problem.js";
+
+/** A text file of cells, with every line as it stands in the file. */
+export interface CsvFile {
+  readonly lines: readonly CsvLine[];
+  readonly delimiter: string;
+  /** Whether the copy begins with the mark by which Excel knows UTF-8. */
+  readonly marked: boolean;
+}
+
+interface CsvLine {
+  readonly fields: readonly string[];
+  readonly raw: string;
+  /** The line break, which may be missing from the last line. */
+  readonly end: string;
+}
+
+const MARK = "\ufeff";
+
+export function readCsv(bytes: Uint8Array, name: string): CsvFile {
+  const { text, marked } = decode(bytes);
+  const { rows, meta, errors } = parseCsv(text, {
+    info: true,
+    raw: true,
+    skipEmptyLines: false,
+    delimitersToGuess: [",", ";", "\t"],
+  });
+  const [error] = errors ?? [];
+  if (error) throw new Problem(`${name}, line ${error.line}: ${error.message.toLowerCase()}.`);
+  const lines = rows.map(({ record, info }, i) => {
+    const raw = info.raw ?? "";
+    const next = rows[i + 1]?.info.offset ?? text.length;
+    return { fields: record, raw, end: text.slice(info.offset + raw.length, next) };
+  });
+  return { lines, delimiter: meta.delimiter, marked };
+}
+
+/** UTF-8, or what older Excel writes: UTF-16 with a mark, or the code page of western Windows. */
+function decode(bytes: Uint8Array): { text: string; marked: boolean } {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) {
+    return { text: new TextDecoder("utf-16le").decode(bytes), marked: true };
+  }
+  try {
+    const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+    return text.startsWith(MARK) ? { text: text.slice(1), marked: true } : { text, marked: false };
+  } catch {
+    return { text: new TextDecoder("windows-1252").decode(bytes), marked: true };
+  }
+}
+
+/** The cells as a sheet: a plain number is a number, all else the text that was written. */
+export function toWorkbook({ lines }: CsvFile, name: string): Workbook {
+  const workbook = new Workbook();
+  const sheet = workbook.addWorksheet(
+    name
+      .replace(/[[\]:*?/\\]/g, " ")
+      .slice(0, 31)
+      .trim() || "Yard",
+  );
+  lines.forEach(({ fields }, r) =>
+    fields.forEach((field, c) => {
+      if (field === "") return;
+      const cell = sheet.getCell(r + 1, c + 1);
+      const isNumber = PLAIN_NUMBER.test(field.trim());
+      cell.value = isNumber ? Number(field) : field;
+      // Else Excel takes 7-8 for a date as soon as somebody edits the cell.
+      if (!isNumber) cell.numFmt = "@";
+    }),
+  );
+  return workbook;
+}
+
+/** Without leading noughts, which belong to an id, and no longer than a number is exact. */
+const PLAIN_NUMBER = /^-?(?:0|[1-9]\d{0,14})(?:\.\d{1,10})?$/;
+
+/** The file with computed columns behind its own, whose lines stay as they are. */
+export function withColumns(
+  csv: CsvFile,
+  area: Area,
+  columns: readonly (readonly Cell[])[],
+): Uint8Array {
+  const { lines, delimiter, marked } = csv;
+  const width = Math.max(...lines.map(({ fields }) => fields.length));
+  const text = lines.map(({ fields, raw, end }, i) => {
+    const row = columns[i + 1 - area.top];
+    if (!row) return raw + end;
+    return raw + delimiter.repeat(width - fields.length + 1) + written(row, delimiter) + end;
+  });
+  return new TextEncoder().encode((marked ? MARK : "") + text.join(""));
+}
+
+/** Where cells are parted by semicolons, the decimal sign is the comma. */
+function written(row: readonly Cell[], delimiter: string): string {
+  const cells = row.map((cell) =>
+    cell instanceof CellError ? cell.code : typeof cell === "number" ? +cell.toPrecision(12) : cell,
+  );
+  const decimalSeparator = delimiter === ";" ? "," : ".";
+  return formatCsv([cells], {
+    delimiter,
+    decimalSeparator,
+    headers: false,
+    trailingNewline: false,
+  });
+}

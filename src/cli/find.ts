@@ -1,0 +1,96 @@
+import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
+import { matchHeadings, type Role } from "../core/headings.js";
+import { normalise } from "../core/text.js";
+import { absolute, addressOf, type Area } from "./area.js";
+import { formulasOf } from "./formulas.js";
+import { filledCells, isTerm, segmentsOf, textAt } from "./segments.js";
+import { tableReference, tablesOf, type SheetTable } from "./tables.js";
+
+/** A sheet of hives: its block with the heading row. */
+export interface YardSheet {
+  readonly area: Area;
+  /** How a formula on the same sheet names it. */
+  readonly reference: string;
+  /** Whether its rows say under which contract each hive goes out. */
+  readonly hasContracts: boolean;
+}
+
+const ROWS_SEARCHED = 20;
+
+/** Finds every block of the workbook that is headed as a yard sheet, in tables and outside them. */
+export function findYardSheets(workbook: Workbook, computed: readonly string[]): YardSheet[] {
+  const tables = tablesOf(workbook);
+  const inTables = tables.flatMap((table) => yardTable(table) ?? []);
+  const filled = filledCells(formulasOf(workbook));
+  const outside = workbook.worksheets.flatMap((sheet) =>
+    yardBlocks(sheet, filled, computed).filter(
+      ({ area }) => !tables.some((table) => table.sheet === sheet && overlaps(table, area)),
+    ),
+  );
+  return [...inTables, ...outside].filter(({ area }) => area.bottom > area.top);
+}
+
+function yardTable(table: SheetTable): YardSheet | null {
+  const roles = table.headings ? yardRoles(table.columns) : null;
+  if (!roles) return null;
+  const area = { ...table, bottom: table.bottom - table.totals };
+  return yardSheet(area, tableReference(table), roles);
+}
+
+function yardBlocks(
+  sheet: Worksheet,
+  filled: ReadonlySet<string>,
+  computed: readonly string[],
+): YardSheet[] {
+  const found: YardSheet[] = [];
+  for (let row = 1; row <= Math.min(ROWS_SEARCHED, sheet.rowCount); row++) {
+    for (const { left, headings } of segmentsOf(sheet, row, filled, computed)) {
+      const roles = yardRoles(headings);
+      if (!roles) continue;
+      const hive = left + roles.indexOf("hive");
+      const bottom = lastHive(sheet, row, hive);
+      const area = { sheet, top: row, left, bottom, right: left + headings.length - 1 };
+      if (found.some((other) => overlaps(other.area, area))) continue;
+      found.push(yardSheet(area, absolute(addressOf(area)), roles));
+    }
+  }
+  return found;
+}
+
+function yardSheet(area: Area, reference: string, roles: readonly (Role | null)[]): YardSheet {
+  const contracts = roles.indexOf("contract");
+  const rows = Array.from({ length: area.bottom - area.top }, (_, i) => area.top + 1 + i);
+  const hasContracts =
+    contracts >= 0 &&
+    rows.some((row) => textAt(area.sheet, row, area.left + contracts).trim() !== "");
+  return { area, reference, hasContracts };
+}
+
+function yardRoles(headings: readonly string[]): readonly (Role | null)[] | null {
+  const { roles } = matchHeadings(headings);
+  const isYard =
+    roles.includes("hive") && (roles.includes("bees") || roles.includes("seams above"));
+  return isYard ? roles : null;
+}
+
+/** The last row with a hive's id; another heading row, or a block of terms, is the end of the sheet. */
+function lastHive(sheet: Worksheet, heading: number, column: number): number {
+  const name = normalise(textAt(sheet, heading, column));
+  let last = heading;
+  for (let row = heading + 1; row <= sheet.rowCount; row++) {
+    const text = textAt(sheet, row, column);
+    if (normalise(text) === name || isTerm(text)) break;
+    if (text.trim() !== "") last = row;
+  }
+  return last;
+}
+
+export function overlaps(a: Area, b: Area): boolean {
+  return (
+    a.sheet === b.sheet &&
+    a.top <= b.bottom &&
+    b.top <= a.bottom &&
+    a.left <= b.right &&
+    b.left <= a.right
+  );
+}

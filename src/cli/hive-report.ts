@@ -1,0 +1,91 @@
+import { valuesIn } from "./area.js";
+import type { Grading } from "./columns.js";
+import type { YardSheet } from "./find.js";
+import { linesOf, type Line } from "./hives.js";
+import { textTable } from "./text-table.js";
+
+/** The lines of a yard sheet's hives, one list a grading, hive by hive the same hives. */
+type Lists = readonly (readonly Line[])[];
+
+/** How many contracts fit side by side into 80 columns. */
+const SIDE_BY_SIDE = 2;
+
+/** The hives of a yard sheet with their strength and grade, then how many of each grade a lot has. */
+export function hiveReport(yard: YardSheet, gradings: readonly Grading[], width: number): string[] {
+  const { sheet, top } = yard.area;
+  const values = valuesIn(yard.area);
+  const lists = gradings.map((grading) => linesOf(values, grading));
+  const own = gradings[0]?.contract === null;
+  return [
+    `Sheet "${sheet.name}", headings in row ${top}`,
+    ...grouped(lists).flatMap((group) => ["", ...hiveTable(group, own, width)]),
+    "",
+    ...textTable(tally(lists.flat()), width),
+  ];
+}
+
+/** Contracts that count alike share a table; where frames or brood are counted otherwise, none does. */
+function grouped(lists: Lists): Lists[] {
+  const groups: Line[][][] = [];
+  for (const list of lists) {
+    const group = groups.find(
+      (g) => g.length < SIDE_BY_SIDE && figuresOf(g[0]!) === figuresOf(list),
+    );
+    if (group) group.push([...list]);
+    else groups.push([[...list]]);
+  }
+  return groups;
+}
+
+const figuresOf = (list: readonly Line[]): string =>
+  JSON.stringify(list.map((l) => [l.hive, l.figures]));
+
+function hiveTable(group: Lists, own: boolean, width: number): string[] {
+  const first = group[0]!;
+  const hasLots = first.some((line) => line.lot !== "");
+  const under = own ? ["Contract", "Grade"] : group.map((list) => list[0]?.contract ?? "Grade");
+  const headings = [
+    "Hive",
+    ...(hasLots ? ["Lot"] : []),
+    "Frames",
+    "Bees",
+    "Brood",
+    "Combs",
+    ...under,
+    "Note",
+  ];
+  const rows = first.map((line, i) => [
+    line.hive,
+    ...(hasLots ? [line.lot] : []),
+    ...line.figures,
+    ...(own ? [line.contract] : []),
+    ...group.map((list) => list[i]!.grade),
+    noteOf(group.map((list) => list[i]!)),
+  ]);
+  return textTable([headings, ...rows], width);
+}
+
+/** One note where all contracts agree, else each contract's. */
+function noteOf(lines: readonly Line[]): string {
+  const notes = new Set(lines.map((line) => line.note));
+  if (notes.size === 1) return [...notes].join();
+  return lines.flatMap((l) => (l.note === "" ? [] : `${l.contract}: ${l.note}`)).join("; ");
+}
+
+/** Hives by lot, contract and grade; grades in the order in which they are first met. */
+function tally(lines: readonly Line[]): string[][] {
+  const counts = new Map<string, Map<string, number>>();
+  for (const { lot, contract, grade, hive } of lines) {
+    if (hive === "") continue;
+    const key = JSON.stringify([lot, contract]);
+    const grades = counts.get(key) ?? new Map<string, number>();
+    counts.set(key, grades.set(grade, (grades.get(grade) ?? 0) + 1));
+  }
+  const rows = [...counts].map(([key, grades]) => {
+    const [lot, contract] = JSON.parse(key) as [string, string];
+    const hives = [...grades.values()].reduce((sum, count) => sum + count, 0);
+    const list = [...grades].map(([grade, count]) => `${count} ${grade}`).join(", ");
+    return [lot || "(no lot)", contract, String(hives), list];
+  });
+  return [["Lot", "Contract", "Hives", "Grades"], ...rows];
+}

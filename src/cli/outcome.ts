@@ -1,0 +1,123 @@
+import type { CellError } from "../functions/cells.js";
+import { addressOf, cellAddress, type Area } from "./area.js";
+import { filledBy, type Calculated } from "./calculate.js";
+import { outsideTexts } from "./formula-text.js";
+import { eachCellOf, type Formula, type Result } from "./formulas.js";
+import { asSaved } from "./rewrite.js";
+import { serialOf } from "./values.js";
+
+/** Something to be told about a cell. */
+export interface Remark {
+  readonly sheet: string;
+  readonly address: string;
+  readonly text: string;
+}
+
+export interface Outcome {
+  /** How many formulas hold our functions, and how many only Excel's. */
+  readonly ours: number;
+  readonly native: number;
+  readonly notCalculated: readonly Remark[];
+  /** Formulas of Excel alone whose result is not what the file held. */
+  readonly changed: readonly Remark[];
+}
+
+/** Puts every formula back as the file is to hold it, with its result, and sums up what happened. */
+export function settle(calculated: Calculated): Outcome {
+  const { formulas, spread, errors, refill } = calculated;
+  const notCalculated: Remark[] = [];
+  const changed: Remark[] = [];
+  formulas.forEach((formula, number) => {
+    const { cell, held } = formula;
+    const remark = (text: string, address = cell.address): Remark => ({
+      sheet: cell.worksheet.name,
+      address,
+      text,
+    });
+    const gaveUp = whyNot(formula);
+    if (gaveUp && held !== undefined) {
+      putBack(formula, formula.area, held);
+      refill.get(number)?.();
+      notCalculated.push(remark(`${gaveUp}; kept as it was: ${show(held)}`));
+      return;
+    }
+    const filled = filledBy(formula, isSpillError(cell.result) ? undefined : spread.get(number));
+    const result = cell.result ?? 0;
+    putBack(formula, filled, result);
+    if (gaveUp) notCalculated.push(remark(gaveUp));
+    else if (isSpillError(result))
+      notCalculated.push(remark("#SPILL!: the cells it fills must be empty"));
+    else if (isOtherwise(formula, result)) changed.push(remark(`${show(held)} → ${show(result)}`));
+    for (const [place, error] of told(formula, errors.get(number))) {
+      const [r, c] = place.split(",").map(Number) as [number, number];
+      notCalculated.push(
+        remark(`${error.code} ${error.message}`, cellAddress(cell.row + r, cell.col + c)),
+      );
+    }
+  });
+  const ours = formulas.filter((formula) => formula.ours).length;
+  return { ours, native: formulas.length - ours, notCalculated, changed };
+}
+
+/** Why the engine could not calculate a formula, or null where it could. */
+function whyNot({ cell, text, held }: Formula): string | null {
+  let called = false;
+  outsideTexts(text, (part) => {
+    called ||= /\)\s*\(/.test(part);
+    return part;
+  });
+  if (called) return `a function written and called in one, =${short(text)}`;
+  const code = errorCode(cell.result);
+  if (code === errorCode(held)) return null;
+  if (code === "#NAME?") return `a function or name that is not known here, =${short(text)}`;
+  return code === "#CALC!" ? `this cannot be calculated here, =${short(text)}` : null;
+}
+
+/** The errors of our functions that a user must see; what nobody has judged yet is no failure. */
+function told(
+  { cell, fills, ours }: Formula,
+  errors: ReadonlyMap<string, CellError> | undefined,
+): [string, CellError][] {
+  if (!ours || !errors) return [];
+  const mistakes = [...errors].filter(([, error]) => error.code !== "#N/A");
+  if (fills !== "one") return isSpillError(cell.result) ? [] : mistakes;
+  const [first] = mistakes;
+  return first && errorCode(cell.result) ? [["0,0", first[1]]] : [];
+}
+
+function putBack({ cell, saved, ours, fills }: Formula, filled: Area, result: Result): void {
+  const text = ours && saved.formula ? asSaved(saved.formula) : saved.formula;
+  cell.value = {
+    ...saved,
+    ...(text && { formula: text }),
+    ...(fills === "spill" && { ref: addressOf(filled) }),
+  } as typeof cell.value;
+  cell.result = result;
+  // An empty cell that is spilled shows as 0, as it does when a single formula reads it.
+  if (fills === "spill") eachCellOf(filled, (r, c) => (filled.sheet.getCell(r, c).value ??= 0));
+}
+
+/** Whether Excel would see another value: not a number's last digits, nor a date kept as a number. */
+function isOtherwise({ cell, text, ours, held }: Formula, result: Result): boolean {
+  if (ours || held === undefined || /\b(?:NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY)\(/i.test(text))
+    return false;
+  const before = held instanceof Date ? serialOf(held, cell) : held;
+  if (typeof before === "number" && typeof result === "number") {
+    return Math.abs(before - result) > 1e-9 * Math.max(1, Math.abs(before));
+  }
+  return errorCode(before) !== errorCode(result) || (!errorCode(before) && before !== result);
+}
+
+function errorCode(value: unknown): string | null {
+  return typeof value === "object" && value !== null && "error" in value
+    ? String(value.error)
+    : null;
+}
+
+const isSpillError = (value: unknown): boolean => errorCode(value) === "#SPILL!";
+
+function show(value: Result): string {
+  return errorCode(value) ?? (typeof value === "string" ? short(`"${value}"`) : String(value));
+}
+
+const short = (text: string): string => (text.length > 50 ? `${text.slice(0, 50)}…` : text);

@@ -1,0 +1,114 @@
+import { basename, dirname, extname, join } from "node:path";
+import { parseArgs } from "node:util";
+import pkg from "../../package.json" with { type: "json" };
+import { readCsv, toWorkbook } from "./csv.js";
+import { readInput, refuseSameFile, refuseToReplace } from "./files.js";
+import { gradeCsv } from "./grade-csv.js";
+import { gradeWorkbook } from "./grade-workbook.js";
+import { HELP } from "./help.js";
+import type { Done, Order } from "./order.js";
+import { NOT_ALL_CALCULATED, Problem, reason, USAGE } from "./problem.js";
+import { progressOn } from "./progress.js";
+import { contractSource, kindOf } from "./source.js";
+import { openWorkbook } from "./workbook.js";
+
+/** The terminal, or what stands for it in a test. */
+export interface Terminal {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly width: number;
+  /** Whether somebody watches what is written to `err`. */
+  readonly watched: boolean;
+}
+
+/** Runs the program and returns its exit code. */
+export async function run(args: readonly string[], terminal: Terminal): Promise<number> {
+  const progress = progressOn(terminal.watched ? terminal.err : null);
+  try {
+    const asked = parse(args);
+    if (typeof asked === "string") {
+      terminal.out(`${asked}\n`);
+      return 0;
+    }
+    const { lines, complete } = await grade({ ...asked, width: terminal.width, progress });
+    progress.done();
+    terminal.out(`${lines.join("\n")}\n`);
+    return complete ? 0 : NOT_ALL_CALCULATED;
+  } catch (error) {
+    progress.done();
+    if (!(error instanceof Problem)) throw error;
+    terminal.err(`${error.message}\n`);
+    return error.exitCode;
+  }
+}
+
+interface Asked {
+  readonly input: string;
+  readonly out: string | null;
+  readonly given: string | null;
+  readonly under: string | null;
+  readonly asValues: boolean;
+}
+
+/** What is asked for, or the text that answers it. */
+function parse(args: readonly string[]): Asked | string {
+  const { values, positionals } = parsed(args);
+  if (values.help) return HELP;
+  if (values.version) return pkg.version;
+  const [command, input, ...rest] = positionals;
+  if (command !== "grade" || input === undefined || rest.length > 0) {
+    throw new Problem(`Say which file to grade: comb-tally grade FILE. ${SEE_HELP}`, USAGE);
+  }
+  return {
+    input,
+    out: values.out ?? null,
+    given: values.contract ?? null,
+    under: values.for ?? null,
+    asValues: values.values ?? false,
+  };
+}
+
+const SEE_HELP = "comb-tally --help tells more.";
+
+function parsed(args: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        out: { type: "string" },
+        contract: { type: "string" },
+        for: { type: "string" },
+        values: { type: "boolean" },
+        help: { type: "boolean", short: "h" },
+        version: { type: "boolean" },
+      },
+    });
+  } catch (error) {
+    throw new Problem(`${reason(error)}. ${SEE_HELP}`, USAGE);
+  }
+}
+
+type Settings = Asked & Pick<Order, "width" | "progress">;
+
+async function grade({ input, out, given, ...settings }: Settings): Promise<Done> {
+  const { progress } = settings;
+  progress.step("reading");
+  const kind = kindOf(input);
+  const output = out ?? join(dirname(input), `${basename(input, extname(input))}-graded${kind}`);
+  const target = kindOf(output);
+  if (kind === ".xlsx" && target === ".csv") {
+    throw new Problem("A workbook is written as a workbook: give --out a name that ends in .xlsx.");
+  }
+  const bytes = await readInput(input);
+  await refuseSameFile(input, output);
+  if (out === null) await refuseToReplace(output);
+  const order: Order = { ...settings, input, output, contract: await contractSource(given) };
+  if (kind === ".xlsx") {
+    const { workbook, parts } = await openWorkbook(bytes, input);
+    return gradeWorkbook(workbook, parts, order);
+  }
+  const csv = readCsv(bytes, input);
+  const workbook = toWorkbook(csv, basename(input, extname(input)));
+  return target === ".csv" ? gradeCsv(csv, workbook, order) : gradeWorkbook(workbook, null, order);
+}

@@ -1,0 +1,32 @@
+import type { Outcome, Remark } from "./outcome.js";
+import { paragraph } from "./text-table.js";
+
+/** How many cells are listed before the rest is only counted. */
+const LISTED = 12;
+
+/** What was calculated and what was not, what did not come along, and where the result is. */
+export function summary(outcome: Outcome, losses: readonly string[], width: number): string[] {
+  const { ours, native, notCalculated, changed } = outcome;
+  return [
+    `Calculated: ${counted(ours, "formula")} with functions of Comb Tally, ${native} of Excel's own.`,
+    ...list("Not calculated, or with an error:", notCalculated, width),
+    ...list("Formulas of Excel that came out otherwise than the file held:", changed, width),
+    ...(losses.length === 0 ? [] : ["Not carried over into the copy:"]),
+    ...losses.flatMap((loss) => paragraph(loss, width, "  ")),
+  ];
+}
+
+const counted = (count: number, word: string): string =>
+  `${count} ${word}${count === 1 ? "" : "s"}`;
+
+function list(title: string, remarks: readonly Remark[], width: number): string[] {
+  if (remarks.length === 0) return [];
+  const rest = remarks.length - LISTED;
+  return [
+    title,
+    ...remarks
+      .slice(0, LISTED)
+      .flatMap((r) => paragraph(`${r.sheet}!${r.address}: ${r.text}`, width, "  ")),
+    ...(rest > 0 ? [`  and ${rest} more`] : []),
+  ];
+}

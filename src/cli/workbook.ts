@@ -1,0 +1,118 @@
+import { ValueType, Workbook, type Table } from "@cj-tech-master/excelts";
+import { unzip } from "@cj-tech-master/excelts/archive";
+import { installFormulaEngine } from "@cj-tech-master/excelts/formula";
+import { Problem, reason } from "./problem.js";
+import { toSheetTable } from "./tables.js";
+
+/** The files of a workbook by their path in it: an .xlsx is a zip of XML. */
+export type Parts = ReadonlyMap<string, Uint8Array>;
+
+export interface OpenedWorkbook {
+  readonly workbook: Workbook;
+  readonly parts: Parts;
+}
+
+/** Opens a workbook, or says why it cannot be opened. */
+export async function openWorkbook(bytes: Uint8Array, name: string): Promise<OpenedWorkbook> {
+  if (isCompoundFile(bytes)) {
+    throw new Problem(
+      `${name} is locked with a password, or is an old Excel file under a new name. ` +
+        `Open it in Excel, take the password off, and save it as an Excel Workbook (.xlsx).`,
+    );
+  }
+  const parts = await partsOf(bytes).catch((error: unknown) => {
+    throw new Problem(`${name} is not a workbook, or is damaged: ${reason(error)}.`);
+  });
+  const book = textOf(parts, "xl/workbook.xml");
+  if (book === null) throw new Problem(`${name} is not an Excel workbook, or is damaged.`);
+  if ([...parts.keys()].some((path) => /vbaProject\.bin$/i.test(path))) {
+    throw new Problem(
+      `${name} holds macros, which would be lost. Save it in Excel as an Excel Workbook (.xlsx) first.`,
+    );
+  }
+  if (book.includes("http://purl.oclc.org/ooxml/")) {
+    throw new Problem(
+      `${name} is saved as Strict Open XML. Save it in Excel as an Excel Workbook (.xlsx) first.`,
+    );
+  }
+  try {
+    return { workbook: await load(bytes, parts), parts };
+  } catch (error) {
+    throw new Problem(`${name} is damaged, or holds what cannot be read: ${reason(error)}.`);
+  }
+}
+
+/** What files with a password, and Excel's of before 2007, begin with. */
+function isCompoundFile(bytes: Uint8Array): boolean {
+  return [0xd0, 0xcf, 0x11, 0xe0].every((byte, i) => bytes[i] === byte);
+}
+
+export async function partsOf(bytes: Uint8Array): Promise<Parts> {
+  const parts = new Map<string, Uint8Array>();
+  for await (const entry of unzip(bytes).entries()) {
+    if (entry.type === "file") parts.set(entry.path, await entry.bytes());
+  }
+  return parts;
+}
+
+export function textOf(parts: Parts, path: string): string | null {
+  const bytes = parts.get(path);
+  return bytes ? new TextDecoder().decode(bytes) : null;
+}
+
+async function load(bytes: Uint8Array, parts: Parts): Promise<Workbook> {
+  // Before loading: names that stand for a formula are told from others by it.
+  installFormulaEngine();
+  const workbook = new Workbook();
+  await workbook.xlsx.load(bytes);
+  if (![...parts.keys()].some((path) => path.startsWith("xl/theme/"))) workbook.clearThemes();
+  await restoreTotals(workbook, bytes);
+  keepWhatIfValues(workbook);
+  return workbook;
+}
+
+/** The library writes its own word over the first cell of a table's totals; a second look has it right. */
+async function restoreTotals(workbook: Workbook, bytes: Uint8Array): Promise<void> {
+  const tables = workbook.worksheets
+    .flatMap((sheet) => sheet.getTables())
+    .filter((t) => t.totalsRow);
+  if (tables.length === 0) return;
+  const untouched = new Workbook();
+  await untouched.xlsx.load(bytes, { ignoreNodes: ["tableParts"] });
+  for (const table of tables) copyTotals(table, untouched);
+}
+
+function copyTotals(table: Table, from: Workbook): void {
+  const whole = toSheetTable(table);
+  const sheet = from.getWorksheet(table.worksheet.name);
+  if (!sheet) return;
+  table.model.columns.forEach((column, i) => {
+    const value = sheet.getCell(whole.bottom, whole.left + i).value;
+    table.worksheet.getCell(whole.bottom, whole.left + i).value = value;
+    if (typeof value !== "string") delete column.totalsRowLabel;
+  });
+}
+
+/** What-if tables hold no formula that the library could write again: their values stay. */
+function keepWhatIfValues(workbook: Workbook): void {
+  for (const sheet of workbook.worksheets) {
+    sheet.eachRow((row) =>
+      row.eachCell((cell) => {
+        if (cell.type === ValueType.Formula && !cell.formula) cell.value = cell.result;
+      }),
+    );
+  }
+}
+
+/** When a file says neither when it was made nor when it was changed, the copy must not say today. */
+const UNKNOWN_DATE = new Date(Date.UTC(2000, 0, 1));
+
+/** The bytes of the workbook as an .xlsx; the same workbook gives the same bytes. */
+export async function saveWorkbook(workbook: Workbook): Promise<Uint8Array> {
+  workbook.created ??= UNKNOWN_DATE;
+  workbook.modified ??= workbook.created;
+  return workbook.xlsx.writeBuffer({
+    validate: false,
+    zip: { modTime: new Date(1980, 0, 1), timestamps: "dos" },
+  });
+}

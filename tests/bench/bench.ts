@@ -1,0 +1,84 @@
+import { GRADE } from "../../src/functions/grade.js";
+import { READING } from "../../src/functions/reading.js";
+import { YARD_COLUMNS } from "../../src/functions/yard.js";
+import { numberColumn, TERMS, writtenColumn, yardBlock } from "./sheets.js";
+
+const SIZES = [1e3, 1e4, 1e5, 1e6];
+const FRAMES_ONLY = TERMS.filter(([term]) => term !== "brood" && term !== "laying queen");
+const NONE = undefined as unknown as unknown[][];
+
+interface Contest {
+  readonly name: string;
+  readonly sheet: (hives: number) => unknown[][];
+  readonly width: number;
+  readonly run: (cells: unknown[][]) => unknown[][];
+}
+
+const contests: Contest[] = [
+  { name: "READING, as written", sheet: writtenColumn, width: 1, run: (cells) => READING(cells) },
+  {
+    name: "GRADE, number cells",
+    sheet: numberColumn,
+    width: 1,
+    run: (cells) => GRADE(cells, FRAMES_ONLY, [["Cherry"]]),
+  },
+  {
+    name: "GRADE, as written",
+    sheet: writtenColumn,
+    width: 1,
+    run: (cells) => GRADE(cells, FRAMES_ONLY, [["Cherry"]]),
+  },
+  {
+    name: "YARD_COLUMNS",
+    sheet: yardBlock,
+    width: 7,
+    run: (cells) => YARD_COLUMNS(cells, TERMS, NONE),
+  },
+];
+
+/** The floor: reads every cell and fills a result of the same shape, and does nothing else. */
+function floor(cells: unknown[][], width: number): unknown[][] {
+  let filled = 0;
+  return cells.map((row) => {
+    for (const cell of row) if (cell !== "" && cell !== 0) filled++;
+    return Array.from({ length: width }, () => filled);
+  });
+}
+
+/** The quickest of several runs, in ns a hive: what the work costs when nothing else disturbs it. */
+function nanoseconds(hives: number, work: () => unknown): number {
+  const runs = hives >= 1e6 ? 3 : hives >= 1e5 ? 5 : 20;
+  let best = Infinity;
+  for (let i = 0; i < runs; i++) {
+    const start = performance.now();
+    work();
+    best = Math.min(best, performance.now() - start);
+  }
+  return (best * 1e6) / hives;
+}
+
+function megabytes(work: () => unknown): number {
+  globalThis.gc?.();
+  const before = process.memoryUsage().heapUsed;
+  const result = work();
+  const used = process.memoryUsage().heapUsed - before;
+  return result ? used / 1e6 : 0;
+}
+
+export function bench(): void {
+  console.log("ns a hive, the quickest of several runs; the floor reads and fills the same cells\n");
+  console.log("                       hives      ours     floor    times   growth   heap MB");
+  for (const { name, sheet, width, run } of contests) {
+    let last = 0;
+    for (const hives of SIZES) {
+      const cells = sheet(hives);
+      const ours = nanoseconds(hives, () => run(cells));
+      const least = nanoseconds(hives, () => floor(cells, width));
+      const heap = megabytes(() => run(cells));
+      const growth = last === 0 ? "" : `x${(ours / last).toFixed(2)}`;
+      last = ours;
+      const figures = [hives, Math.round(ours), Math.round(least), (ours / least).toFixed(1), growth, heap.toFixed(1)];
+      console.log(name.padEnd(20) + figures.map((f, i) => String(f).padStart(i === 0 ? 8 : 10)).join(""));
+    }
+  }
+}

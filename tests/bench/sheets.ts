@@ -1,0 +1,38 @@
+/** Yard sheets of any length, the same each time: what a column of counts, of texts, of dates holds. */
+export const COUNTS = ["7-8", "7½", "about 5", 6, 8, "5 full", 46211, "none", "12+", "6 1/2"];
+
+export function numberColumn(hives: number): number[][] {
+  return Array.from({ length: hives }, (_, i) => [1 + ((i * 7) % 12)]);
+}
+
+export function writtenColumn(hives: number): (string | number)[][] {
+  return Array.from({ length: hives }, (_, i) => [COUNTS[i % COUNTS.length]!]);
+}
+
+export function yardBlock(hives: number): (string | number)[][] {
+  const headings = ["Hive", "Lot", "Bees top box", "Bees bottom box", "Brood combs", "Brood %", "Queen"];
+  const rows = Array.from({ length: hives }, (_, i) => [
+    `H${i}`,
+    `L${i % 3}`,
+    COUNTS[i % COUNTS.length]!,
+    3 + (i % 5),
+    2 + (i % 5),
+    50 + (i % 40),
+    "yes",
+  ]);
+  return [headings, ...rows];
+}
+
+export const TERMS: (string | number)[][] = [
+  ["Term", "Cherry"],
+  ["average frames", 8],
+  ["minimum frames", 6],
+  ["brood", 1],
+  ["laying queen", "yes"],
+  ["grade 1 name", "Prime"],
+  ["grade 1 frames", 10],
+  ["grade 2 name", "Standard"],
+  ["grade 2 frames", 8],
+  ["grade 3 name", "Light"],
+  ["grade 3 frames", 6],
+];
