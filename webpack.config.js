@@ -1,4 +1,7 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
 import CopyPlugin from "copy-webpack-plugin";
 import webpack from "webpack";
 import { FunctionsJsonPlugin } from "./scripts/functions-json-plugin.mjs";
@@ -11,7 +14,7 @@ const shared = {
   context: path("."),
   devtool: false,
   performance: false,
-  stats: { preset: "errors-warnings", colors: false },
+  stats: { all: false, errors: true, warnings: true, moduleTrace: true },
   // The sources import "./x.js", as Node does, and mean x.ts.
   resolve: { extensionAlias: { ".js": [".ts", ".js"] } },
   module: {
@@ -38,13 +41,24 @@ function addin(/** @type {string} */ origin) {
       new FunctionsJsonPlugin({ folder: path("src/functions"), transform }),
       new CopyPlugin({
         patterns: [
-          { from: "src/pane/*.{html,css}", to: "[name][ext]" },
+          // Called minimized so that they are left as they are: webpack's minimizer rewrites colours.
+          { from: "src/pane/*.{html,css}", to: "[name][ext]", info: { minimized: true } },
           { from: "manifest/manifest.xml", transform },
           { from: "manifest/assets/*.png", to: "assets/[name][ext]" },
         ],
       }),
+      reportSize,
     ],
   };
+}
+
+function reportSize(/** @type {webpack.Compiler} */ compiler) {
+  compiler.hooks.done.tap("reportSize", (stats) => {
+    if (stats.hasErrors()) return;
+    const bundle = readFileSync(join(compiler.outputPath, "addin.js"));
+    const [raw, gzip] = [bundle, gzipSync(bundle)].map(({ length }) => (length / 1000).toFixed(1));
+    console.log(`built the add-in: addin.js ${raw} kB, ${gzip} kB gzipped`);
+  });
 }
 
 /** @returns {webpack.Configuration} */

@@ -3,6 +3,7 @@ import { calculateFormulas, type WorkbookLike } from "@cj-tech-master/excelts/fo
 import { CellError, type Cell } from "../functions/cells.js";
 import type { SheetFunction } from "../functions/declare.js";
 import { reference, type Area } from "./area.js";
+import { Constants } from "./constants.js";
 import { register } from "./engine.js";
 import { eachCellOf, emptySpill, formulasOf, type Formula } from "./formulas.js";
 import { calculable, isAnchored, type Surroundings } from "./prepare.js";
@@ -35,18 +36,21 @@ export function calculate(
     formulas.map(({ cell }, i) => [key(cell.worksheet.name, cell.address), i]),
   );
   const errors = new Map<number, ReadonlyMap<string, CellError>>();
+  const constants = new Constants(workbook, formulas);
   let spread = new Map<number, Rows>();
   let before = spread;
   register(workbook, functions, {
     called(number, rows) {
-      errors.set(number, errorsIn(rows));
+      errors.set(number, errorsIn(rows, errors.get(number)));
       tick();
     },
     spread: (number, rows) => spread.set(number, rows),
+    block: (number) => constants.block(number),
   });
   const around: Surroundings = {
     tables: tablesOf(workbook),
     ids: new Set(functions.map((fn) => fn.id)),
+    constants,
     filledFrom(sheet, address) {
       const number = numbers.get(key(sheet, address));
       const formula = number === undefined ? undefined : formulas[number];
@@ -63,7 +67,8 @@ export function calculate(
     spread = new Map();
     calculateFormulas(workbook as WorkbookLike);
     for (const [number, rows] of spread) fillBlock(formulas[number], rows);
-    if (isSame(spread, before)) break;
+    const isAlone = formulas.length === 1;
+    if (isAlone || isSame(spread, before)) break;
     before = spread;
   }
   return { formulas, spread, refill, errors };
@@ -113,11 +118,17 @@ function toCellValue(value: unknown): CellValue {
   return (value ?? 0) as string | number | boolean;
 }
 
-function errorsIn(rows: readonly (readonly Cell[])[]): Map<string, CellError> {
+/** An error that one of our functions hands on from another has its sentence from there. */
+function errorsIn(
+  rows: readonly (readonly Cell[])[],
+  before: ReadonlyMap<string, CellError> | undefined,
+): ReadonlyMap<string, CellError> {
   const errors = new Map<string, CellError>();
   rows.forEach((row, r) =>
     row.forEach((cell, c) => {
-      if (cell instanceof CellError) errors.set(`${r},${c}`, cell);
+      if (!(cell instanceof CellError)) return;
+      const place = `${r},${c}`;
+      errors.set(place, cell.message === "" ? (before?.get(place) ?? cell) : cell);
     }),
   );
   return errors;

@@ -2,7 +2,7 @@ import type { Workbook } from "@cj-tech-master/excelts";
 import { CellError, type Cell, type ErrorCode } from "../functions/cells.js";
 import { call, type SheetFunction } from "../functions/declare.js";
 import { NAMESPACE } from "../functions/namespace.js";
-import { FIRST, SPREAD, TRACED } from "./rewrite.js";
+import { BLOCK, FIRST, SPREAD, TRACED } from "./rewrite.js";
 
 /** A file on a disk is not bound to what a web page takes; the cap only stops whole columns. */
 export const MAX_CELLS = 20_000_000;
@@ -26,6 +26,8 @@ type Value = Scalar | Block;
 export interface Listener {
   called(formula: number, answer: Cell[][]): void;
   spread(formula: number, rows: readonly (readonly unknown[])[]): void;
+  /** The values of a block that stays as it is. */
+  block(number: number): unknown[][];
 }
 
 /** Makes the functions known to a workbook, as typed and as saved, and what the program itself needs. */
@@ -48,6 +50,12 @@ export function register(
     const rows = toRows(value as Value);
     listener.spread(fromScalar(formula as Scalar) as number, rows);
     return value;
+  });
+  const blocks = new Map<number, Block>();
+  workbook.registerFunction(BLOCK, ([number]) => {
+    const n = fromScalar(number as Scalar) as number;
+    if (!blocks.has(n)) blocks.set(n, toBlock(listener.block(n)));
+    return blocks.get(n);
   });
   workbook.registerFunction(FIRST, ([value]) => first(value as Value));
 }
@@ -89,14 +97,20 @@ function fromScalar(scalar: Scalar): unknown {
 function toValue(rows: readonly (readonly Cell[])[]): Value {
   const only = rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : undefined;
   if (only !== undefined) return toScalar(only);
+  return toBlock(rows);
+}
+
+function toBlock(rows: readonly (readonly unknown[])[]): Block {
   const width = rows[0]?.length ?? 0;
   return { kind: 5, rows: rows.map((row) => row.map(toScalar)), height: rows.length, width };
 }
 
-function toScalar(cell: Cell): Scalar {
+function toScalar(cell: unknown): Scalar {
+  if (cell === null) return { kind: 0 };
   if (cell instanceof CellError) return { kind: 4, code: cell.code };
   if (typeof cell === "number") return { kind: 1, value: cell };
-  return typeof cell === "boolean" ? { kind: 3, value: cell } : { kind: 2, value: cell };
+  if (typeof cell === "boolean") return { kind: 3, value: cell };
+  return { kind: 2, value: String(cell) };
 }
 
 function first(value: Value): Value {

@@ -17,7 +17,7 @@ export function hiveReport(yard: YardSheet, gradings: readonly Grading[], width:
   const lists = gradings.map((grading) => linesOf(values, grading));
   const own = gradings[0]?.contract === null;
   return [
-    `Sheet "${sheet.name}", headings in row ${top}`,
+    `Sheet "${sheet.name}", rows counted from the headings in row ${top}`,
     ...grouped(lists).flatMap((group) => ["", ...hiveTable(group, own, width)]),
     "",
     ...textTable(tally(lists.flat()), width),

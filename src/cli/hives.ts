@@ -18,7 +18,7 @@ const COLUMNS = "hive, lot, contract, frames, bees, brood full, brood combs, gra
 export function linesOf(yard: unknown[][], grading: Grading): Line[] {
   const [, ...rows] = computedColumns(yard, grading, COLUMNS);
   return rows
-    .map((row) => row.map((cell, k) => show(cell, k === BEES)))
+    .map((row) => row.map((cell, k) => show(cell, k)))
     .map(([hive, lot, contract, frames, bees, full, combs, grade, note]) => ({
       hive: cut(hive!),
       lot: cut(lot!),
@@ -31,15 +31,18 @@ export function linesOf(yard: unknown[][], grading: Grading): Line[] {
 }
 
 const BEES = 4;
+const GRADE = 7;
 
-/** What stands for a grade that hangs on something nobody has judged, and for what cannot be read. */
-const NOT_KNOWN = "not known";
-const UNREADABLE = "?";
-
-function show(cell: Cell, whole: boolean): string {
-  if (cell instanceof CellError) return cell.code === "#N/A" ? NOT_KNOWN : UNREADABLE;
+/** A grade that hangs on what nobody has judged is not known; a row that cannot be read has none. */
+function show(cell: Cell, column: number): string {
+  if (cell instanceof CellError) {
+    if (column !== GRADE) return "?";
+    return cell.code === "#N/A" ? "not known" : "unreadable";
+  }
   if (typeof cell !== "number") return String(cell);
-  return whole ? Math.round(cell).toLocaleString("en") : cell.toFixed(1).replace(/\.0$/, "");
+  return column === BEES
+    ? Math.round(cell).toLocaleString("en")
+    : cell.toFixed(1).replace(/\.0$/, "");
 }
 
 const cut = (text: string): string => (text.length > 14 ? `${text.slice(0, 13)}…` : text);

@@ -73,16 +73,21 @@ function whyNot({ cell, text, held }: Formula): string | null {
   return code === "#CALC!" ? `this cannot be calculated here, =${short(text)}` : null;
 }
 
-/** The errors of our functions that a user must see; what nobody has judged yet is no failure. */
+/** The errors of our functions that a user must see, one a row; what nobody has judged is none. */
 function told(
-  { cell, fills, ours }: Formula,
+  { cell, ours, area }: Formula,
   errors: ReadonlyMap<string, CellError> | undefined,
-): [string, CellError][] {
+): [place: string, error: CellError][] {
   if (!ours || !errors) return [];
-  const mistakes = [...errors].filter(([, error]) => error.code !== "#N/A");
-  if (fills !== "one") return isSpillError(cell.result) ? [] : mistakes;
-  const [first] = mistakes;
-  return first && errorCode(cell.result) ? [["0,0", first[1]]] : [];
+  const rows = new Map<number, [string, CellError]>();
+  for (const [place, error] of errors) {
+    const [r, c] = place.split(",").map(Number) as [number, number];
+    const shown =
+      r + c === 0 ? cell.result : area.sheet.findCell(cell.row + r, cell.col + c)?.value;
+    if (error.code === "#N/A" || errorCode(shown) !== error.code || rows.has(r)) continue;
+    rows.set(r, [place, error]);
+  }
+  return [...rows.values()];
 }
 
 function putBack({ cell, saved, ours, fills }: Formula, filled: Area, result: Result): void {

@@ -1,9 +1,11 @@
 import { encodeCol } from "@cj-tech-master/excelts";
+import type { Constants } from "./constants.js";
 import type { Formula } from "./formulas.js";
 import {
   inOneCell,
   SPREAD,
   traced,
+  withConstants,
   withoutAnchors,
   withoutSingles,
   withoutTables,
@@ -15,6 +17,7 @@ export interface Surroundings {
   readonly tables: readonly SheetTable[];
   /** Ids of our functions. */
   readonly ids: ReadonlySet<string>;
+  readonly constants: Constants;
   /** The block that the formula in a cell fills, as a reference. */
   filledFrom(sheet: string, address: string): string;
 }
@@ -27,7 +30,10 @@ export function calculable(formula: Formula, number: number, around: Surrounding
     around.filledFrom(sheet || cell.worksheet.name, address),
   );
   result = withoutSingles(result, cell.row, encodeCol(cell.col - 1));
-  if (ours) result = traced(result, number, around.ids);
+  if (ours) {
+    result = withConstants(result, (name) => around.constants.numberOf(name, cell.worksheet.name));
+    result = traced(result, number, around.ids);
+  }
   return fills === "one" ? inOneCell(result) : `${SPREAD}(${number},${result})`;
 }
 

@@ -7,6 +7,7 @@ import { resolve, type SheetTable } from "./tables.js";
 export const TRACED = "_TRACED_";
 export const SPREAD = "_SPREAD";
 export const FIRST = "_FIRST";
+export const BLOCK = "_BLOCK";
 
 const AS_SAVED = `_xldudf_${NAMESPACE}_`;
 
@@ -121,6 +122,21 @@ function single(
 function isBetween(column: string, left: string, right: string): boolean {
   const place = (letters: string): string => letters.padStart(3, " ");
   return place(left) <= place(column) && place(column) <= place(right);
+}
+
+const FIXED = new RegExp(
+  String.raw`(?<=,\s*)(?:${SHEET}\$[A-Z]{1,3}\$\d+:\$[A-Z]{1,3}\$\d+|[\p{L}_][\p{L}\p{N}_.]*)(?=\s*[,)])`,
+  "giu",
+);
+
+/** Blocks that are arguments of their own by their numbers, where they have one. */
+export function withConstants(formula: string, numberOf: (text: string) => number | null): string {
+  return outsideTexts(formula, (part) =>
+    part.replace(FIXED, (text) => {
+      const number = numberOf(text);
+      return number === null ? text : `${BLOCK}(${number})`;
+    }),
+  );
 }
 
 const FILLING =

@@ -1,24 +1,29 @@
-/** Lays out rows in columns; the last column takes what is left of the width, and wraps. */
+/**
+ * Lays out rows in columns, headings first. The last column takes what is left of the width, and
+ * wraps; where that is too little, it stands set in under its row.
+ */
 export function textTable(rows: readonly (readonly string[])[], width: number): string[] {
-  const columns = rows[0]?.length ?? 0;
+  const columns = (rows[0]?.length ?? 1) - 1;
   const widths = Array.from({ length: columns }, (_, k) =>
     Math.max(...rows.map((row) => row[k]!.length)),
   );
-  const numeric = widths.map((_, k) => rows.slice(1).every((row) => /^[\d.,]*$/.test(row[k]!)));
-  const before = widths.slice(0, -1).reduce((sum, w) => sum + w + GAP.length, 0);
-  const room = Math.max(LEAST_ROOM, width - before);
-  return rows.flatMap((row) => {
+  const numeric = widths.map((_, k) => rows.slice(1).every((row) => /^[\d.,?]*$/.test(row[k]!)));
+  const before = widths.reduce((sum, w) => sum + w + GAP.length, 0);
+  const beside = width - before >= LEAST_ROOM;
+  const indent = beside ? before : UNDER;
+  return rows.flatMap((row, r) => {
     const cells = row.slice(0, -1).map((cell, k) => pad(cell, widths[k]!, numeric[k]!));
-    const [first = "", ...more] = wrap(row.at(-1)!, room);
-    const indent = " ".repeat(Math.min(before, Math.max(0, width - room)));
-    return [[...cells, first].join(GAP), ...more.map((line) => indent + line)].map((l) =>
-      l.trimEnd(),
-    );
+    const last = row.at(-1)!;
+    const lines = wrap(last, width - indent).map((line) => " ".repeat(indent) + line);
+    if (beside) lines[0] = [...cells, lines[0]!.trimStart()].join(GAP);
+    else lines.splice(0, last === "" || r === 0 ? lines.length : 0, cells.join(GAP));
+    return lines.map((line) => line.trimEnd());
   });
 }
 
 const GAP = "  ";
 const LEAST_ROOM = 20;
+const UNDER = 6;
 
 function pad(text: string, width: number, right: boolean): string {
   return right ? text.padStart(width) : text.padEnd(width);

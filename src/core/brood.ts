@@ -1,4 +1,5 @@
-import { cellsOfSide, equivalent, type FrameSize } from "./comb.js";
+import { CELL_DENSITIES, cellsOfSide } from "./cells.js";
+import { equivalent, sideArea, type FrameSize } from "./comb.js";
 import { exactly, scale, sum, type Estimate } from "./estimate.js";
 
 /**
@@ -54,9 +55,24 @@ export function broodOfCombs(
   return { fullFrames: full, combs: exactly(holding.length), cover: mean };
 }
 
-/** Worker cells of full-frame equivalents, both sides of every comb. */
-export function broodCells(fullFrames: Estimate, frame: FrameSize): Estimate {
-  return scale(fullFrames, 2 * cellsOfSide(frame, 100));
+/**
+ * A hive's brood from its whole area on all sides; how many combs hold it is not known.
+ *
+ * @param cm2 - sum over both sides of every comb
+ */
+export function broodOfArea(cm2: Estimate, frame: FrameSize): Brood {
+  return { fullFrames: scale(cm2, 1 / (2 * sideArea(frame))), combs: null, cover: null };
+}
+
+/** A hive's brood from its worker cells; how many combs hold them is not known. */
+export function broodOfCells(cells: Estimate, frame: FrameSize): Brood {
+  const perFrame = 2 * cellsOfSide(frame, 100, CELL_DENSITIES.counted.worker);
+  return { fullFrames: scale(cells, 1 / perFrame), combs: null, cover: null };
+}
+
+/** Worker cells of full-frame equivalents, both sides of every comb, at the density counted. */
+export function cellsOfBrood(fullFrames: Estimate, frame: FrameSize): Estimate {
+  return scale(fullFrames, 2 * cellsOfSide(frame, 100, CELL_DENSITIES.counted.worker));
 }
 
 function times(combs: Estimate, percent: Estimate): Estimate {

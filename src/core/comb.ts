@@ -38,6 +38,7 @@ export const FRAMES: readonly FrameSize[] = [
   fromFoundation("national shallow", national, sources.nationalShallowHeight.value),
   fromFoundation("national 14x12", national, sources.national14x12Height.value),
   { name: "dadant", foundation: null, comb: sources.dadantCombArea.value },
+  { name: "zander", foundation: null, comb: sources.zanderCombArea.value },
 ];
 
 /**
@@ -84,24 +85,7 @@ export function equivalent(from: FrameSize, to: FrameSize): number {
   return deepEquivalent(from) / deepEquivalent(to);
 }
 
-/** Worker cells in a cm2 of one side, by the width of a cell from flat to flat, in cm. */
-export function cellsPerCm2(width: number): number {
-  return 2 / (Math.sqrt(3) * width * width);
-}
-
-/**
- * Worker cells on one side of a comb.
- *
- * @param percent - share of the side, 0 to 100
- * @param density - cells a cm2; the default is the count on managed comb, 3.96
- * @returns cells; a deep side has about 3,420
- * @example cellsOfSide(DEEP, 50) // 1711.8
- */
-export function cellsOfSide(
-  frame: FrameSize,
-  percent: number,
-  density = sources.workerCellsPerCm2.value,
-): number {
-  const area = frame.comb ?? deepEquivalent(frame) * DEEP.comb;
-  return (area * density * percent) / 100;
+/** The area of one side of a comb inside its frame, in cm2. */
+export function sideArea(frame: FrameSize): number {
+  return frame.comb ?? deepEquivalent(frame) * DEEP.comb;
 }

@@ -1,8 +1,7 @@
 import { between, exactly, type Estimate } from "./estimate.js";
-import type { Kind } from "./reading.js";
+import { KINDS, type Kind } from "./kinds.js";
 import type { Writing } from "./writing.js";
 import { quote, Refusal } from "./refusal.js";
-import { sources } from "./sources.js";
 import type { Token } from "./text.js";
 
 const NONE = new Set(["-", "none", "nil", "no", "nothing", "zero", "empty", "no bees", "no brood"]);
@@ -10,10 +9,6 @@ const DEAD = new Set(["dead", "dead out", "dead-out", "deadout", "dead hive"]);
 const ABOUT = new Set(
   "~ ≈ about approx approx. approximately around roughly circa ca ca. c.".split(" "),
 );
-const UNITS: Record<Kind, Set<string>> = {
-  count: new Set("full f f. fr fr. frs frame frames comb combs seam seams".split(" ")),
-  percent: new Set("% percent pct pct.".split(" ")),
-};
 const COUNT_WORDS =
   "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty".split(
     " ",
@@ -57,27 +52,28 @@ export function readFigure(
   if (DEAD.has(compact)) return { ...exactly(0), dead: true };
   if (kind === "percent" && whole === "full") return exactly(100);
 
+  const unit = KINDS[kind].words;
   const walk: Walk = { words, kind, writing, cell, at: 0 };
   const atLeast = take(walk, "at", "least");
   const about = !atLeast && takeAny(walk, ABOUT);
   const low = value(walk);
   if (low === null) return null;
-  takeAny(walk, UNITS[kind]);
+  takeAny(walk, unit);
   const either = take(walk, "or");
   if (either && take(walk, "more")) return atEnd(walk) ? openEnded(low) : null;
   if (either && take(walk, "so")) return atEnd(walk) ? giveOrTake(low, kind) : null;
   if (either || take(walk, "-") || take(walk, "to")) {
     const high = value(walk);
-    takeAny(walk, UNITS[kind]);
+    takeAny(walk, unit);
     if (high === null || !atEnd(walk) || atLeast) return null;
     return range(low, high, either, cell);
   }
   if (atLeast || take(walk, "+")) {
-    takeAny(walk, UNITS[kind]);
+    takeAny(walk, unit);
     return atEnd(walk) ? openEnded(low) : null;
   }
   const orSo = take(walk, "ish");
-  takeAny(walk, UNITS[kind]);
+  takeAny(walk, unit);
   if (!atEnd(walk)) return null;
   return about || orSo ? giveOrTake(low, kind) : exactly(low);
 }
@@ -93,24 +89,39 @@ function openEnded(low: number): Estimate {
   return { low, middle: low, high: null, dead: false, note: `${low} or more, counted as ${low}` };
 }
 
-function giveOrTake(middle: number, kind: Kind): Estimate {
-  const margin = (kind === "count" ? sources.aboutFrames : sources.aboutPercent).value;
-  const margins =
-    kind === "percent" ? Math.min(margin, middle, 100 - middle) : Math.min(margin, middle);
-  return { low: middle - margins, middle, high: middle + margins, dead: false, note: "" };
+function giveOrTake(middle: number, kind: Kind): Estimate | null {
+  const { about, most } = KINDS[kind];
+  if (about === null) return null;
+  const margin = Math.min(about, middle, most - middle);
+  return { low: middle - margin, middle, high: middle + margin, dead: false, note: "" };
 }
 
 /** One amount: `7`, `7.5`, `7 1/2`, `7½`, `½`, `1/2`, `seven`, `half`, `five and a half`. */
 function value(walk: Walk): number | null {
-  const part = partOf(walk);
+  const part = eighthsAhead(walk) ? null : partOf(walk);
+  // Half in a column of eighths could be half a side or half an eighth.
+  if (part !== null && walk.kind === "eighths") return null;
   if (part !== null) return walk.kind === "percent" ? part * 100 : part;
-  const whole = numberOf(walk) ?? wordOf(walk);
+  const whole = eighthsOf(walk) ?? numberOf(walk) ?? wordOf(walk);
   if (whole === null) return null;
   const mark = walk.at;
   take(walk, "and");
   const rest = partOf(walk);
   if (rest === null) walk.at = mark;
   return whole + (rest ?? 0);
+}
+
+/** `3/8` in a column of eighths: three of them. */
+function eighthsOf(walk: Walk): number | null {
+  if (!eighthsAhead(walk)) return null;
+  const top = numberOf(walk);
+  walk.at += 2;
+  return top;
+}
+
+function eighthsAhead({ kind, words, at }: Walk): boolean {
+  const [top, slash, bottom] = words.slice(at, at + 3);
+  return kind === "eighths" && top?.kind === "number" && slash?.text === "/" && bottom?.text === "8";
 }
 
 function numberOf(walk: Walk): number | null {

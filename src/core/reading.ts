@@ -3,26 +3,21 @@ import { readFigure } from "./figure.js";
 import { quote, Refusal } from "./refusal.js";
 import { PLAIN_WRITING, type Writing } from "./writing.js";
 import { exactly, type Estimate } from "./estimate.js";
-import { sources } from "./sources.js";
+import { KINDS, type Kind } from "./kinds.js";
 import { normalise, tokens } from "./text.js";
 
-export type Kind = "count" | "percent";
-
 const LONGEST = 60;
-const EXPECTED: Record<Kind, string> = {
-  count: "a count such as 7, 7-8, 7½, about 7, 12+, half, none or dead",
-  percent: "a percent such as 60, 60%, 55-65, about 60, half or none",
-};
 
 /**
- * Reads a count of combs or seams, or a percent, as people write it.
+ * Reads a figure as people write it: a count of combs or seams, a percent, eighths, an amount.
  *
  * @param cell - a number or a text
- * @param kind - `count` in frames, 0 to 60; `percent` in percent, 0 to 100
+ * @param kind - `count` in frames, 0 to 60; `percent`, 0 to 100; `eighths` of a side, 0 to 8;
+ *   `amount` of anything, 0 to ten million
  * @param writing - decimal sign and the rest of how the sheet is written
  * @param inspected - year of the inspection, null where it is not known: a count that became a
  *   date carries the year in which it was typed
- * @returns low, middle and high in frames or percent
+ * @returns low, middle and high in the kind's unit
  * @throws Refusal that quotes the text and says what was expected
  * @example read("7-8", "count") // { low: 7, middle: 7.5, high: 8, dead: false, note: "" }
  */
@@ -54,7 +49,7 @@ function readNumber(
   if (kind === "percent") {
     if (writing.percentsAs === "fraction") return within(exactly(value * 100), kind, `${value}`);
     refuseFraction(value);
-  } else if (isDateSerial(value)) {
+  } else if (kind === "count" && isDateSerial(value)) {
     return countOfSerial(value, writing, inspected);
   }
   return within(exactly(value), kind, `${value}`);
@@ -70,14 +65,13 @@ function refuseFraction(value: number): void {
   );
 }
 
-function within(reading: Estimate, kind: Kind, shown: string): Estimate {
-  const most = kind === "percent" ? 100 : sources.mostFrames.value;
-  const top = reading.high ?? reading.middle;
-  if (reading.low >= 0 && top <= most) return reading;
-  const unit = kind === "percent" ? "percent" : "frames";
+function within(estimate: Estimate, kind: Kind, shown: string): Estimate {
+  const { most, unit } = KINDS[kind];
+  const top = estimate.high ?? estimate.middle;
+  if (estimate.low >= 0 && top <= most) return estimate;
   throw new Refusal(`${shown} is out of range: 0 to ${most} ${unit} were expected`);
 }
 
 function refuse(text: string, kind: Kind): never {
-  throw new Refusal(`${quote(text)} is not understood: ${EXPECTED[kind]} was expected`);
+  throw new Refusal(`${quote(text)} is not understood: ${KINDS[kind].expected} was expected`);
 }

@@ -1,6 +1,7 @@
 import { equivalent, type FrameSize } from "./comb.js";
 import { scale, sum, type Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
+import { clusterCount } from "./seams.js";
 import { sources } from "./sources.js";
 
 /**
@@ -81,36 +82,4 @@ function frameOfComb(first: Estimate, second: Estimate, rule: CombRule): Estimat
     dead: first.dead,
     note: first.note,
   };
-}
-
-/**
- * A box's cluster count: the mean of the seams of bees seen from above and, the box tipped, from
- * below (from memory). A seam is the space between two combs, not a comb: the contract must ask
- * for this count for it to stand for frames.
- *
- * @returns seams
- */
-export function clusterCount(above: Estimate, below: Estimate): Estimate {
-  return scale(sum([above, below]), 1 / 2);
-}
-
-/** How many bees a frame of bees holds: the published figures, each for what it measured. */
-export const BEES_PER_FRAME = {
-  "well covered": sources.beesWellCovered.value,
-  "fully covered": sources.beesFullyCovered.value,
-  average: sources.beesAverageOccupied.value,
-} as const;
-
-/**
- * Bees on frames of bees.
- *
- * @param frames - deep frames of bees
- * @param perFrame - bees on one: 2,400 on a deep well covered on both sides
- * @example bees(exactly(8)).middle // 19200
- */
-export function bees(
-  frames: Estimate,
-  perFrame: number = BEES_PER_FRAME["well covered"],
-): Estimate {
-  return scale(frames, perFrame);
 }

@@ -1,6 +1,7 @@
 import { isDateSerial } from "../core/date-count.js";
 import { exactly, type Estimate } from "../core/estimate.js";
-import { read, type Kind } from "../core/reading.js";
+import type { Kind } from "../core/kinds.js";
+import { read } from "../core/reading.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { dayOfSerial } from "../core/serial.js";
 import { normalise } from "../core/text.js";
@@ -73,7 +74,7 @@ export class HiveCells {
       if (typeof cell !== "number" && typeof cell !== "string") {
         throw new Refusal(`${String(cell)} stands where a figure was expected`);
       }
-      if (typeof cell === "number" && isDateSerial(cell) && this.isDateColumn(k)) {
+      if (kind === "count" && typeof cell === "number" && isDateSerial(cell) && this.isDateColumn(k)) {
         throw new Refusal("most of this column is dates: give the column of figures");
       }
       return read(cell, kind, writing, year);

@@ -1,0 +1,247 @@
+import { describe, expect, it } from "vitest";
+import { column, comb, errorCell, one, serial, terms } from "./sheet.js";
+
+const contract = terms(["average frames", 8], ["minimum frames", 6]);
+const yard = (heading: readonly string[], ...rows: readonly unknown[][]) => [[...heading], ...rows];
+const columns = (sheet: unknown[][], asked: string, of: unknown[][] = contract) =>
+  comb("YARD_COLUMNS", sheet, of, null, asked).slice(1);
+
+describe("a row with a hive's id", () => {
+  it("was opened: its 0 is none and so is its blank", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", 0], ["A2", ""], ["A3", null], [4, "none"]);
+    const none = [0, 0, "no grade", 6];
+    const rows = columns(sheet, "frames, bees, grade, short");
+    expect(rows).toEqual([none, none, none, none]);
+  });
+
+  it("says that nothing was written for its bees", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", 0], ["A2", ""]);
+    for (const [note] of columns(sheet, "note")) expect(note).toMatch(/^no bees written/);
+  });
+
+  it.fails("says nothing of the kind where `none` was written", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", "none"]);
+    expect(columns(sheet, "note")[0]![0]).not.toMatch(/no bees written/);
+  });
+
+  it("has no brood and no stores where those are blank", () => {
+    const sheet = yard(["Hive", "Bees", "Brood", "Stores"], ["A1", 8, "", ""], ["A2", 8, 0, 0]);
+    const strict = terms(["average frames", 8], ["brood", 1]);
+    const stocked = terms(["average frames", 8], ["stores", 1]);
+    const rows = [...columns(sheet, "grade", strict), ...columns(sheet, "grade", stocked)];
+    expect(rows).toEqual([["no grade"], ["no grade"], ["no grade"], ["no grade"]]);
+  });
+
+  it("leaves its queen unjudged where that is blank", () => {
+    const sheet = yard(["Hive", "Bees", "Queen"], ["A1", 8, ""], ["A2", 8, "yes"]);
+    const queen = terms(["average frames", 8], ["laying queen", "yes"]);
+    const [open, judged] = columns(sheet, "frames, grade, note", queen);
+    expect(open).toEqual([
+      8,
+      expect.stringMatching(/^#N\/A contract "Cherry" asks for a laying queen/),
+      expect.stringMatching(/asks for a laying queen, and that is not judged/),
+    ]);
+    expect(judged).toEqual([8, "at average", ""]);
+  });
+
+  it("is a dead-out where it is written dead, and has nothing more to say", () => {
+    const sheet = yard(["Hive", "Bees", "Brood"], ["A1", "dead", ""]);
+    expect(columns(sheet, "frames, grade, note")).toEqual([[0, "dead-out", ""]]);
+  });
+});
+
+describe("a row without an id", () => {
+  it.each([["", 0, null, undefined, " "]])("stays blank throughout", (...blanks) => {
+    const sheet = yard(["Hive", "Bees"], ["A1", 8], ...blanks.map((id) => [id, ""]), ["A2", 7]);
+    const rows = columns(sheet, "hive, frames, grade, short, note");
+    expect(rows.slice(1, -1)).toEqual(blanks.map(() => ["", "", "", "", ""]));
+    expect(rows.at(-1)).toEqual(["A2", 7, "at minimum", 1, ""]);
+  });
+
+  it("is noted, and not counted, where figures stand in it", () => {
+    const sheet = yard(
+      ["Hive", "Bees", "Brood"],
+      ["A1", 8, 3],
+      ["", 7, ""],
+      ["", "", 3],
+      ["", "x", ""],
+    );
+    const [, ...stray] = columns(sheet, "frames, grade, note");
+    for (const row of stray) expect(row).toEqual(["", "", "no hive id: not counted"]);
+  });
+
+  it.fails("is noted where only seams from below stand in it", () => {
+    const sheet = yard(["Hive", "Seams above", "Seams below"], ["A1", 8, 6], ["", "", 6]);
+    const cluster = terms(["average frames", 7], ["comb rule", "cluster count"]);
+    const [first, stray] = columns(sheet, "frames, note", cluster);
+    expect([first, stray]).toEqual([
+      [7, ""],
+      ["", "no hive id: not counted"],
+    ]);
+  });
+});
+
+describe("a row that cannot be read", () => {
+  const sheet = yard(
+    ["Hive", "Lot", "Bees"],
+    ["A1", "North", 8],
+    ["A2", "North", "rubbish"],
+    ["A3", "South", errorCell("#REF!")],
+    ["A4", errorCell("#N/A"), 6],
+  );
+
+  it("has its error in its own cells and the reason in its note, by heading and row", () => {
+    const [sound, text, error, lot] = columns(sheet, "hive, lot, frames, grade, note");
+    expect(sound).toEqual(["A1", "North", 8, "at average", ""]);
+    const reason = expect.stringMatching(
+      /^#VALUE! "Bees", row 3: "rubbish" is not understood: a count/,
+    );
+    const note = expect.stringMatching(/^"Bees", row 3: "rubbish" is not understood: a count/);
+    expect(text).toEqual(["A2", "North", reason, reason, note]);
+    expect(error).toEqual(["A3", "South", "#REF!", "#REF!", "an error stands in row 4, #REF!"]);
+    expect(lot).toEqual(["A4", "#N/A", 6, "at minimum", ""]);
+  });
+
+  it("may be the fault of its contract alone", () => {
+    const two = [
+      ["Term", "Cherry", "Pear"],
+      ["average frames", 8, 5],
+    ];
+    const rows = yard(
+      ["Hive", "Bees", "Contract"],
+      ["A1", 6, "Pear"],
+      ["A2", 6, "Plum"],
+      ["A3", 6, ""],
+    );
+    expect(columns(rows, "contract, grade", two)).toEqual([
+      ["Pear", "at average"],
+      Array(2).fill('#VALUE! row 3: no contract is named "Plum"; here are "Cherry", "Pear"'),
+      Array(2).fill('#VALUE! row 4: several contracts stand here, say which: "Cherry", "Pear"'),
+    ]);
+  });
+
+  it.fails("may be the only hive of the sheet", () => {
+    const rows = yard(["Hive", "Bees", "Contract"], ["A1", 6, "Plum"]);
+    expect(columns(rows, "hive, grade, note")[0]).toEqual([
+      "A1",
+      expect.stringMatching(/^#VALUE! row 2: no contract is named "Plum"/),
+      expect.stringMatching(/^row 2: no contract is named "Plum"/),
+    ]);
+  });
+
+  it.fails("is none where the only row has no hive in it", () => {
+    const two = [
+      ["Term", "Cherry", "Pear"],
+      ["average frames", 8, 5],
+    ];
+    const rows = yard(["Hive", "Bees", "Contract"], ["", "", ""]);
+    expect(columns(rows, "frames, note", two)).toEqual([["", ""]]);
+  });
+});
+
+describe("the sheet as a whole", () => {
+  it("may hold no hive yet", () => {
+    const heading = comb("YARD_COLUMNS", yard(["Hive", "Bees"]), contract);
+    expect(heading).toEqual([
+      [
+        "Frames of bees",
+        "Bees",
+        "Brood, full frames",
+        "Brood, combs",
+        "Grade",
+        "Frames short",
+        "Note",
+      ],
+    ]);
+  });
+
+  it("needs a hive column and one of bees", () => {
+    expect(one("YARD_COLUMNS", yard(["Bees"], [8]), contract)).toMatch(/heading such as "Hive"/);
+    expect(one("YARD_COLUMNS", yard(["Hive"], ["A1"]), contract)).toMatch(/"Frames of bees"/);
+  });
+
+  it("adds a column a box, each in the frame that its heading names", () => {
+    // 8 + 4 x 5.5 / 8.625 = 10.5507.
+    const sheet = yard(["Hive", "Deep bees", "Medium bees"], ["A1", 8, 4]);
+    expect(columns(sheet, "frames")[0]![0]).toBeCloseTo(10.5507, 4);
+  });
+
+  it("reads a count that became a date, with a note, by the year of the row's date", () => {
+    const sheet = yard(
+      ["Hive", "Bees", "Date"],
+      ["A1", serial(2026, 7, 8), serial(2026, 3, 20)],
+      ["A2", serial(2022, 7, 9), serial(2026, 3, 20)],
+    );
+    const [read, refused] = columns(sheet, "frames, note");
+    expect(read).toEqual([7.5, expect.stringMatching(/8 Jul 2026: read back as 7-8/)]);
+    expect(refused![1]).toMatch(/^"Bees", row 3: .*9 Jul 2022, and not of the year/);
+  });
+
+  it("gives the columns asked for in their order, as one text or as cells, blanks passed over", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", "6-8"]);
+    const expected = [
+      ["Grade", "Frames of bees, low", "Hive"],
+      ["at minimum", 6, "A1"],
+    ];
+    for (const asked of [
+      "grade, frames low, hive",
+      " Grade ;FRAMES LOW; hive;",
+      [["grade", "", "frames low", 0, "hive", null]],
+      column("grade", "frames low", "hive"),
+    ]) {
+      expect(comb("YARD_COLUMNS", sheet, contract, null, asked)).toEqual(expected);
+    }
+  });
+
+  it("gives its default columns where none are asked for, blank or left out", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", 8]);
+    const expected = comb("YARD_COLUMNS", sheet, contract);
+    for (const nothing of [null, undefined, "", 0, [["", 0, null]]]) {
+      expect(comb("YARD_COLUMNS", sheet, contract, null, nothing)).toEqual(expected);
+    }
+  });
+
+  it("names a column that is not to be had", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", 8]);
+    expect(one("YARD_COLUMNS", sheet, contract, null, "grade, honey")).toMatch(
+      /^#VALUE! "honey" is no column that can be asked for: hive, lot/,
+    );
+  });
+
+  it.fails("takes one contract, or one for each of its rows", () => {
+    const two = [
+      ["Term", "Cherry", "Pear"],
+      ["average frames", 8, 5],
+    ];
+    const sheet = yard(["Hive", "Bees"], ["A1", 6], ["A2", 6]);
+    // With its heading given too, every hive would go out on its neighbour's contract.
+    const shifted = column("Contract", "Cherry", "Pear");
+    expect(one("YARD_COLUMNS", sheet, two, shifted)).toMatch(/^#VALUE! contract has 3 rows/);
+  });
+});
+
+describe("the grade at the low and at the high end", () => {
+  const asked = "grade low, grade, grade high";
+  it("follows the doubt in the frames", () => {
+    expect(columns(yard(["Hive", "Bees"], ["A1", "5-9"]), asked)).toEqual([
+      ["no grade", "at minimum", "at average"],
+    ]);
+  });
+
+  it.fails("follows the doubt in the stores", () => {
+    const stocked = terms(["average frames", 8], ["stores", 3]);
+    const sheet = yard(["Hive", "Bees", "Stores"], ["A1", 8, "2-4"]);
+    expect(columns(sheet, asked, stocked)).toEqual([["no grade", "at average", "at average"]]);
+  });
+
+  it.fails("follows the doubt in the cover of combs that must be half covered", () => {
+    const half = terms(
+      ["average frames", 8],
+      ["brood", 5],
+      ["brood counted as", "combs"],
+      ["brood comb covered", 50],
+    );
+    const sheet = yard(["Hive", "Bees", "Brood", "Brood %"], ["A1", 8, 5, "40-60"]);
+    expect(columns(sheet, asked, half)).toEqual([["no grade", "at average", "at average"]]);
+  });
+});
