@@ -1,5 +1,5 @@
 import { Workbook } from "@cj-tech-master/excelts";
-import { formatCsv, parseCsv } from "@cj-tech-master/excelts/csv";
+import { detectDelimiter, formatCsv, parseCsv } from "@cj-tech-master/excelts/csv";
 import { CellError, type Cell } from "../functions/cells.js";
 import type { Area } from "./area.js";
 import { Problem } from "./problem.js";
@@ -23,20 +23,25 @@ const MARK = "\ufeff";
 
 export function readCsv(bytes: Uint8Array, name: string): CsvFile {
   const { text, marked } = decode(bytes);
-  const { rows, meta, errors } = parseCsv(text, {
+  // The library's own guess counts the empty end of a file as a line with one cell.
+  const delimiter = detectDelimiter(text, '"', [",", ";", "\t"], undefined, true);
+  const { rows, errors } = parseCsv(text, {
+    delimiter,
     info: true,
     raw: true,
     skipEmptyLines: false,
-    delimitersToGuess: [",", ";", "\t"],
   });
-  const [error] = errors ?? [];
-  if (error) throw new Problem(`${name}, line ${error.line}: ${error.message.toLowerCase()}.`);
+  if (errors?.some(({ code }) => code === "MissingQuotes")) {
+    throw new Problem(
+      `${name}: the quote opened in line ${rows.at(-1)!.info.line} is never closed.`,
+    );
+  }
   const lines = rows.map(({ record, info }, i) => {
     const raw = info.raw ?? "";
     const next = rows[i + 1]?.info.offset ?? text.length;
     return { fields: record, raw, end: text.slice(info.offset + raw.length, next) };
   });
-  return { lines, delimiter: meta.delimiter, marked };
+  return { lines, delimiter, marked };
 }
 
 /** UTF-8, or what older Excel writes: UTF-16 with a mark, or the code page of western Windows. */
@@ -87,7 +92,7 @@ export function withColumns(
   const width = Math.max(...lines.map(({ fields }) => fields.length));
   const text = lines.map(({ fields, raw, end }, i) => {
     const row = columns[i + 1 - area.top];
-    if (!row) return raw + end;
+    if (!row || (raw === "" && row.every((cell) => cell === ""))) return raw + end;
     return raw + delimiter.repeat(width - fields.length + 1) + written(row, delimiter) + end;
   });
   return new TextEncoder().encode((marked ? MARK : "") + text.join(""));

@@ -5,7 +5,7 @@ its contract, prints them, and writes them into a copy. Your own file is never
 written over.
 
 FILE is an Excel workbook (.xlsx) or a CSV file. If the workbook has formulas of
-Comb Tally, all its formulas are calculated. If it has none, the computed columns
+Comb Tally, all its formulas are calculated. If it has none, computed columns
 are added beside the yard sheet: a row of headings with one for the hive and one
 for its bees, and a hive a row. Counts may be written as you speak: 7-8, about 5.
 
@@ -26,7 +26,7 @@ Examples:
   comb-tally grade spring-yard.xlsx
       grades by the terms in the workbook, into spring-yard-graded.xlsx
 
-  comb-tally grade hives.csv --contract contracts.xlsx --for Cherry --out graded.xlsx
+  comb-tally grade hives.csv --contract terms.xlsx --for Cherry --out hives.xlsx
       grades a CSV file under the contract Cherry, into a workbook
 
 The exit code is 0 when all went well, 1 when the file was refused, 2 when the

@@ -60,12 +60,20 @@ export function textOf(parts: Parts, path: string): string | null {
   return bytes ? new TextDecoder().decode(bytes) : null;
 }
 
+function hasFolder(parts: Parts, folder: string): boolean {
+  return [...parts.keys()].some((path) => path.startsWith(folder));
+}
+
 async function load(bytes: Uint8Array, parts: Parts): Promise<Workbook> {
   // Before loading: names that stand for a formula are told from others by it.
   installFormulaEngine();
+  if (hasFolder(parts, "xl/charts/") || hasFolder(parts, "xl/chartsheets/")) {
+    const { installChartSupport } = await import("@cj-tech-master/excelts/chart");
+    installChartSupport();
+  }
   const workbook = new Workbook();
   await workbook.xlsx.load(bytes);
-  if (![...parts.keys()].some((path) => path.startsWith("xl/theme/"))) workbook.clearThemes();
+  if (!hasFolder(parts, "xl/theme/")) workbook.clearThemes();
   await restoreTotals(workbook, bytes);
   keepWhatIfValues(workbook);
   return workbook;

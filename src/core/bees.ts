@@ -53,7 +53,7 @@ export function beesOnSide(
   return scale(percent, (perDeep * deepEquivalent(frame)) / 200);
 }
 
-export const WEIGHT_UNITS = ["bees", "lb", "kg"] as const;
+export const WEIGHT_UNITS = ["lb", "kg", "bees"] as const;
 export type WeightUnit = (typeof WEIGHT_UNITS)[number];
 
 /**
@@ -78,7 +78,8 @@ export function weighBees(
   const fewest = perPound ?? sources.beesPerPoundLeast.value;
   const most = perPound ?? sources.beesPerPoundMost.value;
   const weight = from === "bees" ? amount : pounds(amount);
-  const convert = (value: number, by: number): number => (from === "bees" ? value / by : value * by);
+  const convert = (value: number, by: number): number =>
+    from === "bees" ? value / by : value * by;
   const [least, greatest] = from === "bees" ? [most, fewest] : [fewest, most];
   return out({
     ...weight,

@@ -22,21 +22,31 @@ export interface Brood {
  *
  * @param boxes - combs with brood in each box
  * @param sizes - the frame in each box
- * @param cover - mean percent of both sides of those combs, 0 to 100
+ * @param covers - mean percent of both sides of those combs, 0 to 100, a box each; null where it was
+ *   not judged
  * @param frame - the frame in which full-frame equivalents are counted
- * @returns both measures; combs are counted whatever their size
+ * @returns both measures, full frames only where the cover of all brood is known; combs are counted
+ *   whatever their size
  * @example
  * // 7 combs at 60 %: 4.2 full frames
- * broodOfBoxes([exactly(7)], [DEEP], exactly(60), DEEP).fullFrames?.middle // 4.2
+ * broodOfBoxes([exactly(7)], [DEEP], [exactly(60)], DEEP).fullFrames?.middle // 4.2
  */
 export function broodOfBoxes(
   boxes: readonly Estimate[],
   sizes: readonly FrameSize[],
-  cover: Estimate | null,
+  covers: readonly (Estimate | null)[],
   frame: FrameSize,
 ): Brood {
-  const area = sum(boxes.map((combs, k) => scale(combs, equivalent(sizes[k]!, frame))));
-  return { fullFrames: cover && times(area, cover), combs: sum(boxes), cover };
+  const combs = sum(boxes);
+  const held = boxes.map((box, k) => {
+    const cover = covers[k] ?? (box.middle === 0 ? exactly(0) : null);
+    return cover && times(box, cover);
+  });
+  if (!held.every((part) => part !== null)) return { fullFrames: null, combs, cover: null };
+  const full = sum(held.map((part, k) => scale(part, equivalent(sizes[k]!, frame))));
+  const only = covers.every((cover) => cover === covers[0]) ? covers[0] : null;
+  const mean = combs.middle === 0 ? exactly(0) : scale(sum(held), 100 / combs.middle);
+  return { fullFrames: full, combs, cover: only ?? mean };
 }
 
 /**

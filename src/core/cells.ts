@@ -39,11 +39,15 @@ export function cellsPerCm2(width: number): number {
  * Cells in a part of one side of a comb.
  *
  * @param percent - share of the side, 0 to 100
- * @param density - cells a cm2
+ * @param density - cells a cm2; the count of worker cells on managed comb where left out
  * @returns cells; a deep side has about 3,420 worker cells by the count on managed comb
  * @example cellsOfSide(DEEP, 50, 3.96) // 1711.7
  */
-export function cellsOfSide(frame: FrameSize, percent: number, density: number): number {
+export function cellsOfSide(
+  frame: FrameSize,
+  percent: number,
+  density: number = CELL_DENSITIES.counted.worker,
+): number {
   return (sideArea(frame) * density * percent) / 100;
 }
 
@@ -56,7 +60,9 @@ export function coverOfCells(frame: FrameSize, cells: number, density: number): 
   const percent = (100 * cells) / cellsOfSide(frame, 100, density);
   if (percent <= 100 + 1e-9) return percent;
   const most = Math.floor(cellsOfSide(frame, 100, density));
-  throw new Refusal(`${Math.round(cells)} cells are more than one side of ${frame.name} holds, ${most}`);
+  throw new Refusal(
+    `${Math.round(cells)} cells are more than one side of ${frame.name} holds, ${most}`,
+  );
 }
 
 export const PATCH_SHAPES = ["ellipse", "rectangle"] as const;

@@ -3,7 +3,8 @@ import { sources } from "./sources.js";
 import { normalise } from "./text.js";
 
 const CM_PER_INCH = 2.54;
-const CM2_PER_IN2 = CM_PER_INCH * CM_PER_INCH;
+/** Square centimetres in a square inch. */
+export const CM2_PER_IN2 = CM_PER_INCH * CM_PER_INCH;
 
 /**
  * A frame's size, one side in cm2, as the sources give it: the sheet of foundation, the comb inside

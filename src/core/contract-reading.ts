@@ -122,6 +122,7 @@ function collect(terms: Block, column: number): Map<string, unknown> {
 /** A label without its unit in brackets or a closing colon. */
 function labelOf(cell: unknown): string {
   return normalise(shown(cell))
+    .replace(/ ?:$/, "")
     .replace(/ ?\([^()]*\)$/, "")
     .replace(/ ?:$/, "");
 }
@@ -152,7 +153,8 @@ function parse(label: string, kind: TermKind, value: unknown, written: Written):
       }
     case "number": {
       const amount = amountOf(kind, value, text, written);
-      if (kind.unit === "%" && amount > 0 && amount < 1 && !text.endsWith("%")) {
+      const asked = kind.unit === "%" && !text.endsWith("%") && !written.fractions;
+      if (asked && amount > 0 && amount < 1) {
         refuse(
           `a percent (is it ${+(amount * 100).toPrecision(6)} %? or "percents written as": fraction)`,
         );
@@ -178,7 +180,7 @@ function amountOf(
 }
 
 function leftOut(value: unknown): boolean {
-  return value === null || value === undefined || value === 0 || shown(value).trim() === "";
+  return shown(value).trim() === "";
 }
 
 function within(contract: string, body: () => Contract): Contract {
@@ -203,6 +205,7 @@ function same(a: string, b: string): boolean {
   return normalise(a) === normalise(b);
 }
 
+/** A cell as a text; a blank may have become the number 0 on its way. */
 function shown(cell: unknown): string {
-  return typeof cell === "string" ? cell : cell === null || cell === undefined ? "" : String(cell);
+  return cell === null || cell === undefined || cell === 0 ? "" : String(cell);
 }

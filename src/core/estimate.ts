@@ -39,20 +39,42 @@ export function sum(boxes: readonly Estimate[]): Estimate {
   return { low, middle, high, dead, note: notes.join("; ") };
 }
 
-/** An estimate in another unit: every end times the factor. */
-export function scale(estimate: Estimate, factor: number): Estimate {
-  if (factor === 1) return estimate;
+/** An estimate in another unit, by a conversion under which more stays more. */
+export function map(estimate: Estimate, convert: (value: number) => number): Estimate {
   const { low, middle, high } = estimate;
   return {
     ...estimate,
-    low: low * factor,
-    middle: middle * factor,
-    high: high === null ? null : high * factor,
+    low: convert(low),
+    middle: convert(middle),
+    high: high === null ? null : convert(high),
   };
 }
 
-/** An estimate written the way it would be said: `7.5`, `7-8`, `12+`; read again it is itself. */
-export function print({ low, middle, high }: Estimate, decimal: "." | "," = "."): string {
-  const text = high === null ? `${middle}+` : low === high ? `${low}` : `${low}-${high}`;
-  return decimal === "," ? text.replaceAll(".", ",") : text;
+/** An estimate in another unit: every end times the factor. */
+export function scale(estimate: Estimate, factor: number): Estimate {
+  return factor === 1 ? estimate : map(estimate, (value) => value * factor);
+}
+
+/**
+ * An estimate written the way it would be said: `7.5`, `7-8`, `12+`, with a unit sign `60%`; read
+ * again it is itself.
+ */
+export function print(
+  { low, middle, high }: Estimate,
+  decimal: "." | "," = ".",
+  sign = "",
+): string {
+  const text =
+    high === null
+      ? `${plain(middle)}+`
+      : low === high
+        ? plain(low)
+        : `${plain(low)}-${plain(high)}`;
+  return (decimal === "," ? text.replaceAll(".", ",") : text) + sign;
+}
+
+/** A number without an exponent, as people write one. */
+function plain(value: number): string {
+  const text = String(value);
+  return text.includes("e") ? value.toFixed(20).replace(/\.?0+$/, "") : text;
 }

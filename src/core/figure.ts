@@ -121,7 +121,9 @@ function eighthsOf(walk: Walk): number | null {
 
 function eighthsAhead({ kind, words, at }: Walk): boolean {
   const [top, slash, bottom] = words.slice(at, at + 3);
-  return kind === "eighths" && top?.kind === "number" && slash?.text === "/" && bottom?.text === "8";
+  return (
+    kind === "eighths" && top?.kind === "number" && slash?.text === "/" && bottom?.text === "8"
+  );
 }
 
 function numberOf(walk: Walk): number | null {

@@ -91,8 +91,7 @@ export function requirementsOf(contract: Contract, hive: Hive): Requirement[] {
  */
 export function gradeOf(contract: Contract, hive: Hive): GradeOfHive {
   const name = gradeAt(contract, hive, "middle");
-  const certain = hive.frames.low === hive.frames.high && isCertain(hive.brood);
-  if (certain || name === DEAD_OUT) return { name, worst: name, best: name };
+  if (isCertain(hive) || name === DEAD_OUT) return { name, worst: name, best: name };
   const atEnd = (end: End): string => {
     try {
       return gradeAt(contract, hive, end);
@@ -148,10 +147,18 @@ export function reasonOf(contract: Contract, hive: Hive, grade: GradeOfHive | nu
 export function broodAsCounted(contract: Contract, brood: Brood | null): Estimate | null {
   if (brood === null) return null;
   if (contract.broodMeasure === "full frames") return brood.fullFrames;
-  if (contract.broodCombCover === 0 || brood.combs === null) return brood.combs;
-  if (brood.cover === null) return null;
-  const counts = brood.cover.middle >= contract.broodCombCover - TOLERANCE;
-  return counts ? brood.combs : { ...brood.combs, low: 0, middle: 0, high: 0 };
+  const { combs, cover } = brood;
+  const least = contract.broodCombCover;
+  if (least === 0 || combs === null) return combs;
+  if (cover === null) return null;
+  const where = (percent: number, count: number): number =>
+    percent >= least - TOLERANCE ? count : 0;
+  return {
+    ...combs,
+    low: where(cover.low, combs.low),
+    middle: where(cover.middle, combs.middle),
+    high: combs.high === null ? null : where(cover.high ?? 100, combs.high),
+  };
 }
 
 type End = "low" | "middle" | "high";
@@ -221,9 +228,9 @@ function yesAsOne(queen: boolean | null): Estimate | null {
   return { low: value, middle: value, high: value, dead: false, note: "" };
 }
 
-function isCertain(brood: Brood | null): boolean {
-  const ends = [brood?.fullFrames, brood?.combs];
-  return ends.every((e) => !e || e.low === e.high);
+function isCertain({ frames, brood, stores }: Hive): boolean {
+  const figures = [frames, stores, brood?.fullFrames, brood?.combs, brood?.cover];
+  return figures.every((figure) => !figure || figure.low === figure.high);
 }
 
 function printed(estimate: Estimate | null): string {

@@ -1,18 +1,36 @@
-import { BROOD_MEASURES, broodCells, broodOfBoxes, broodOfCombs } from "../core/brood.js";
-
-import { sum } from "../core/estimate.js";
+import {
+  BROOD_MEASURES,
+  broodOfArea,
+  broodOfBoxes,
+  broodOfCells,
+  broodOfCombs,
+  cellsOfBrood,
+} from "../core/brood.js";
+import { CM2_PER_IN2 } from "../core/comb.js";
+import { scale, sum } from "../core/estimate.js";
+import type { Kind } from "../core/kinds.js";
 import { Refusal } from "../core/refusal.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { boxFrames } from "./frames.js";
 import { eachHive } from "./hive-cells.js";
+import { coversOf } from "./look.js";
 import { choice, frameSize, hives } from "./parameters.js";
 import { PARTS, partOf, writtenParameters, yearOfRow } from "./written.js";
+
+/** What the columns may hold, and how their figures are read. */
+const COLUMNS = {
+  boxes: "count",
+  combs: "percent",
+  cells: "amount",
+  cm2: "amount",
+  in2: "amount",
+} as const satisfies Record<string, Kind>;
 
 const parameters = [
   hives("brood"),
   optional(hives("cover")),
   choice("counted_as", [...BROOD_MEASURES, "cells"]),
-  choice("columns_are", ["boxes", "combs"]),
+  choice("columns_are", Object.keys(COLUMNS) as (keyof typeof COLUMNS)[]),
   optional(hives("box_frames")),
   frameSize("frame"),
   choice("part", PARTS),
@@ -27,10 +45,10 @@ const parameters = [
  * @example =COMB.BROOD_FRAMES(7,60) gives 4.2; =COMB.BROOD_FRAMES(7,60,"combs") gives 7.
  * @customfunction BROOD_FRAMES
  * @helpurl https://localhost:3000/help.html#BROOD_FRAMES
- * @param brood A row a hive: combs that hold brood in each box, or the percent of each comb.
- * @param cover Percent of those combs that brood covers on average, one or a row each, 0 to 100.
+ * @param brood A row a hive: combs that hold brood in each box, or what columns_are says.
+ * @param cover Percent of those combs that brood covers on average, 0 to 100: one, or a row each, or a column a box too.
  * @param counted_as "full frames" (also where left out), "combs" or "cells".
- * @param columns_are "boxes" with counts (also where left out), or "combs" with the percent of each comb.
+ * @param columns_are "boxes" with counts (also where left out), "combs" with the percent of each comb, "cells" of worker brood, or the area on all sides in "cm2" or "in2".
  * @param box_frames Frame in the boxes: deep (also where left out), medium, shallow, national deep, dadant, or a size such as 42 x 27 cm; one, or a row of one for each column.
  * @param frame Frame in which full frames are frame: deep where left out.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
@@ -66,31 +84,26 @@ export function BROOD_FRAMES(
     (cells, cover, measure, are, sizes, frame, part, writing, inspected) => {
       const yearOf = yearOfRow(inspected, writing);
       const inBoxes = boxFrames(sizes, cells.width, frame);
-      if (cover !== null && are === "combs") {
-        throw new Refusal("cover stands beside the percent of each comb: give one of them");
+      if (cover !== null && are !== "boxes") {
+        throw new Refusal(`cover goes with the counts of boxes, and the columns are ${are}`);
       }
       return eachHive([cells, cover, inspected], 1, (i) => {
-        const columns = cells.estimates(
-          i,
-          are === "boxes" ? "count" : "percent",
-          writing,
-          yearOf(i),
-        );
-        const covered = cover?.estimate(i, 0, "percent", writing, null) ?? null;
-        const hive =
-          are === "combs"
-            ? broodOfCombs(columns, inBoxes, frame)
-            : broodOfBoxes(
-                columns,
-                inBoxes,
-                sum(columns).middle === 0 ? sum(columns) : covered,
-                frame,
-              );
-        const full = measure === "combs" ? hive.combs : hive.fullFrames;
-        if (full === null) {
-          throw new Refusal(`cover is blank, and ${measure} of brood need it`, "unknown");
+        const columns = cells.estimates(i, COLUMNS[are], writing, yearOf(i));
+        const covers = coversOf(cover, i, columns.length, writing);
+        const hive = {
+          boxes: () => broodOfBoxes(columns, inBoxes, covers, frame),
+          combs: () => broodOfCombs(columns, inBoxes, frame),
+          cells: () => broodOfCells(sum(columns), frame),
+          cm2: () => broodOfArea(sum(columns), frame),
+          in2: () => broodOfArea(scale(sum(columns), CM2_PER_IN2), frame),
+        }[are]();
+        const brood = measure === "combs" ? hive.combs : hive.fullFrames;
+        if (brood === null) {
+          const why =
+            are === "boxes" ? "need the cover, which is blank" : `are not known from ${are}`;
+          throw new Refusal(`${measure} of brood ${why}`, "unknown");
         }
-        return [partOf(measure === "cells" ? broodCells(full, frame) : full, part, writing)];
+        return [partOf(measure === "cells" ? cellsOfBrood(brood, frame) : brood, part, writing)];
       });
     },
   );

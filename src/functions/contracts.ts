@@ -21,7 +21,8 @@ export function contractOfRow(
     terms === null ? standard(name) : readContract(terms, name),
   );
   // A fault that every hive would share is the whole call's, not one error a row.
-  if (names === null || names.rows === 1) contractNamed(names?.text(0) ?? null);
+  if (names === null || (names.rows === 1 && !names.isOfSheet))
+    contractNamed(names?.text(0) ?? null);
   return (i) => contractNamed(names?.text(i) ?? null);
 }
 

@@ -193,7 +193,12 @@ function underContract(
 ): Cell[][] {
   const contractOf = contractOfRow(terms, contract);
   const sizes = (column: HiveCells | null) =>
-    onceEach((contract: Contract) => boxFrames(boxes, column?.width ?? 0, contract.boxFrame));
+    onceEach((contract: Contract) =>
+      boxFrames(forColumns(column), column?.width ?? 0, contract.boxFrame),
+    );
+  // One column of brood under a row of frame sizes is that of all boxes together.
+  const forColumns = (column: HiveCells | null): HiveCells | null =>
+    column !== bees && column?.width === 1 && boxes?.width !== 1 ? null : boxes;
   const columns: LookColumns = {
     bees,
     beesAre: "boxes",

@@ -6,7 +6,7 @@ import { quote, Refusal } from "../core/refusal.js";
 import { dayOfSerial } from "../core/serial.js";
 import { normalise } from "../core/text.js";
 import type { Writing } from "../core/writing.js";
-import { CellError, isBlank, isBlankOrZero, toCellError } from "./cells.js";
+import { CellError, isBlank, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 
 const YES = new Set(
   "yes y true seen eggs laying present ok queenright qr right 1 x ✓ ✔".split(" "),
@@ -46,6 +46,11 @@ export class HiveCells {
     this.width = cells[0]?.length ?? 0;
   }
 
+  /** Columns of a sheet that has its own headings, where one row is one hive and not one for all. */
+  get isOfSheet(): boolean {
+    return this.headings !== null;
+  }
+
   /** Nothing is written in the row, or nothing but the 0 that a blank cell may have become. */
   isEmpty(i: number): boolean {
     const row = this.row(i);
@@ -74,7 +79,12 @@ export class HiveCells {
       if (typeof cell !== "number" && typeof cell !== "string") {
         throw new Refusal(`${String(cell)} stands where a figure was expected`);
       }
-      if (kind === "count" && typeof cell === "number" && isDateSerial(cell) && this.isDateColumn(k)) {
+      if (
+        kind === "count" &&
+        typeof cell === "number" &&
+        isDateSerial(cell) &&
+        this.isDateColumn(k)
+      ) {
         throw new Refusal("most of this column is dates: give the column of figures");
       }
       return read(cell, kind, writing, year);
@@ -189,4 +199,21 @@ export function checkRows([first, ...others]: readonly (HiveCells | null)[]): vo
       );
     }
   }
+}
+
+/**
+ * One cell out for each cell in, for a block that is no hive's row but figures beside each other:
+ * blanks stay blank, and a cell that is refused has its error alone.
+ */
+export function eachCell(cells: HiveCells, body: (i: number, k: number) => Cell): Cell[][] {
+  return cells.cells.map((row, i) =>
+    row.map((cell, k) => {
+      if (isBlankOrZero(cell)) return "";
+      try {
+        return cells.named(i, k, () => body(i, k));
+      } catch (error) {
+        return toCellError(error, "");
+      }
+    }),
+  );
 }

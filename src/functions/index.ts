@@ -1,8 +1,10 @@
-import { beesFunction, framesOfBeesFunction } from "./bees.js";
+import { cellsFunction, cover, patchFunction } from "./area.js";
+import { beesFunction, beeWeight, coverToBees } from "./bees.js";
 import { broodFrames } from "./brood.js";
 import type { SheetFunction } from "./declare.js";
 import { grade, hiveCheck, shortOfFunction } from "./grade.js";
 import { reading } from "./reading.js";
+import { deepEquivalentFunction, framesOfBeesFunction, seams } from "./strength.js";
 import { sources, standards } from "./tables.js";
 import { yardColumns } from "./yard.js";
 
@@ -10,7 +12,14 @@ import { yardColumns } from "./yard.js";
 export const functions: readonly SheetFunction[] = [
   reading,
   framesOfBeesFunction,
+  seams,
+  deepEquivalentFunction,
   beesFunction,
+  coverToBees,
+  beeWeight,
+  cellsFunction,
+  cover,
+  patchFunction,
   broodFrames,
   grade,
   shortOfFunction,

@@ -1,9 +1,12 @@
 import { broodOfBoxes, type Brood } from "../core/brood.js";
 import type { FrameSize } from "../core/comb.js";
 import type { Contract } from "../core/contract.js";
-import { sum, type Estimate } from "../core/estimate.js";
+import { exactly, sum, type Estimate } from "../core/estimate.js";
 import type { Hive } from "../core/grade.js";
 import { framesOfBees, type BeeColumns } from "../core/strength.js";
+import type { Writing } from "../core/writing.js";
+import { Refusal } from "../core/refusal.js";
+import { isBlankOrZero } from "./cells.js";
 import type { HiveCells } from "./hive-cells.js";
 
 /** The columns of a sheet that say how a hive was found; null for what the sheet does not have. */
@@ -37,7 +40,7 @@ export function hiveAt(columns: LookColumns, i: number, contract: Contract): Hiv
     frames,
     brood: broodAt(columns, i, contract, year),
     queen: columns.queen?.judged(i) ?? null,
-    stores: figureAt(columns.stores, i, contract, year, columns.blankIsNone),
+    stores: storesAt(columns, i, contract, year),
   };
 }
 
@@ -54,26 +57,46 @@ function broodAt(
   if (brood === null || (!blankIsNone && brood.isEmpty(i))) return null;
   const boxes = brood.estimates(i, "count", contract, year);
   const total = sum(boxes);
-  const sizes = broodFrames(contract);
-  const covered = figureAt(cover, i, contract, null, false, "percent");
-  if (total.middle === 0) return broodOfBoxes(boxes, sizes, total, contract.frame);
-  if (cover !== null) return broodOfBoxes(boxes, sizes, covered, contract.frame);
+  if (cover !== null || total.middle === 0) {
+    const covers = coversOf(cover, i, boxes.length, contract);
+    return broodOfBoxes(boxes, broodFrames(contract), covers, contract.frame);
+  }
   return contract.broodMeasure === "combs"
     ? { combs: total, fullFrames: null, cover: null }
     : { combs: null, fullFrames: total, cover: null };
 }
 
-function figureAt(
-  column: HiveCells | null,
+/**
+ * The cover of the brood in each box: a column for each, or one for all. A blank is not judged, in
+ * each of the forms that a blank arrives in.
+ */
+export function coversOf(
+  cover: HiveCells | null,
+  i: number,
+  boxes: number,
+  writing: Writing,
+): (Estimate | null)[] {
+  if (cover !== null && cover.width !== 1 && cover.width !== boxes) {
+    throw new Refusal(
+      `${cover.name} has ${cover.width} columns and the brood ${boxes}: give one, or one a box`,
+    );
+  }
+  return Array.from({ length: boxes }, (_, k) => {
+    const column = cover?.width === 1 ? 0 : k;
+    const cell = cover?.cell(i, column);
+    return isBlankOrZero(cell) ? null : cover!.estimate(i, column, "percent", writing, null);
+  });
+}
+
+function storesAt(
+  { stores, blankIsNone }: LookColumns,
   i: number,
   contract: Contract,
   year: number | null,
-  blankIsNone: boolean,
-  kind: "count" | "percent" = "count",
 ): Estimate | null {
-  if (column === null) return null;
-  if (column.isEmpty(i)) return blankIsNone ? sum([]) : null;
-  return column.width === 1
-    ? column.estimate(i, 0, kind, contract, year)
-    : sum(column.estimates(i, kind, contract, year));
+  if (stores === null) return null;
+  if (stores.isEmpty(i)) return blankIsNone ? exactly(0) : null;
+  return sum(
+    stores.estimates(i, contract.storesUnit === "frames" ? "count" : "amount", contract, year),
+  );
 }

@@ -1,6 +1,7 @@
 import { DEEP, frameOf, type FrameSize } from "../core/comb.js";
 import { normalise } from "../core/text.js";
-import { BEES_PER_FRAME } from "../core/strength.js";
+import { BEES_PER_FRAME } from "../core/bees.js";
+import { CELL_DENSITIES, cellsPerCm2, type CellDensity } from "../core/cells.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { CellError, isBlankOrZero } from "./cells.js";
 import { toBlock, type Parameter } from "./declare.js";
@@ -34,6 +35,30 @@ export function perFrame(name: string): Parameter<number> {
     const known = names.find((n) => n === normalise(String(value)));
     if (known) return BEES_PER_FRAME[known];
     const expected = `${orList(names)} or a number up to 10,000`;
+    throw new Refusal(`${quote(String(value))} stands where ${expected} was expected`);
+  });
+}
+
+/** Worker and drone cells a cm2: a published density by its name, or a cell's width in mm. */
+export function cellDensity(name: string): Parameter<CellDensity> {
+  const names = Object.keys(CELL_DENSITIES) as (keyof typeof CELL_DENSITIES)[];
+  return option<CellDensity>(name, CELL_DENSITIES.counted, (value) => {
+    if (typeof value === "number" && value >= 4 && value <= 8) {
+      const density = cellsPerCm2(value / 10);
+      return { worker: density, drone: density };
+    }
+    const known = names.find((n) => n === normalise(String(value)));
+    if (known) return CELL_DENSITIES[known];
+    const expected = `${orList(names)} or a cell's width from 4 to 8 mm`;
+    throw new Refusal(`${quote(String(value))} stands where ${expected} was expected`);
+  });
+}
+
+/** A number of one cell from over 0 to `most`, null where it is left out. */
+export function number(name: string, most: number): Parameter<number | null> {
+  return option<number | null>(name, null, (value) => {
+    if (typeof value === "number" && value > 0 && value <= most) return value;
+    const expected = `a number over 0 and up to ${most.toLocaleString("en")}`;
     throw new Refusal(`${quote(String(value))} stands where ${expected} was expected`);
   });
 }

@@ -49,7 +49,9 @@ export function READING(
         return attempt(parts.length, () => {
           const estimate = cells.estimate(i, k, kind, writing, yearOf(i))!;
           return parts.flatMap((p) =>
-            attempt(1, () => [cells.named(i, k, () => partOf(estimate, p, writing))]),
+            attempt(1, () => [
+              cells.named(i, k, () => partOf(estimate, p, writing, kind === "percent" ? "%" : "")),
+            ]),
           );
         });
       }).flat(),

@@ -15,11 +15,11 @@ const WORDS: Readonly<Record<string, Partial<Writing>>> = {
   "1904 dates": { dateSystem: 1904 },
 };
 
-/** The last parameters of every function that reads figures without a Terms table. */
-export const writtenParameters = [
-  option("written", PLAIN_WRITING, readWriting),
-  optional(hives("inspected")),
-] as const;
+/** How the figures are written, in every function that reads some without a Terms table. */
+export const writtenParameter = option("written", PLAIN_WRITING, readWriting);
+
+/** The last parameters of a function that reads counts, which a spreadsheet may have made dates. */
+export const writtenParameters = [writtenParameter, optional(hives("inspected"))] as const;
 
 function readWriting(value: unknown): Writing {
   const words = normalise(String(value)).split(/ ?[,;] ?/);
@@ -43,8 +43,13 @@ export const PARTS = ["middle", "low", "high", "text", "note"] as const;
 export type Part = (typeof PARTS)[number];
 
 /** One part of an estimate as a cell. */
-export function partOf(estimate: Estimate, part: Part, { decimal }: Writing): Cell {
-  if (part === "text") return print(estimate, decimal);
+export function partOf(
+  estimate: Estimate,
+  part: Part,
+  { decimal }: Writing,
+  sign: "" | "%" = "",
+): Cell {
+  if (part === "text") return print(estimate, decimal, sign);
   const value = estimate[part];
   if (value !== null) return value;
   throw new Refusal(`${print(estimate, decimal)} has no upper end`, "unknown");

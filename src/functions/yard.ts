@@ -1,15 +1,14 @@
-import { broodCells } from "../core/brood.js";
-import { deepEquivalent } from "../core/comb.js";
+import { cellsOfBrood } from "../core/brood.js";
 import type { Contract } from "../core/contract.js";
-import { scale, type Estimate } from "../core/estimate.js";
+import type { Estimate } from "../core/estimate.js";
 import { gradeOf, reasonOf, shortOf, type GradeOfHive, type Hive } from "../core/grade.js";
 import { quote, Refusal } from "../core/refusal.js";
-import { bees as beesOn } from "../core/strength.js";
+import { bees as beesOn } from "../core/bees.js";
 import { normalise } from "../core/text.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractOfRow } from "./contracts.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
-import { HiveCells } from "./hive-cells.js";
+import { checkRows } from "./hive-cells.js";
 import { hiveAt } from "./look.js";
 import { block, hives } from "./parameters.js";
 import { yardSheet, type YardSheet } from "./yard-sheet.js";
@@ -18,6 +17,8 @@ import { yardSheet, type YardSheet } from "./yard-sheet.js";
 interface Graded {
   readonly hive: Hive;
   readonly contract: Contract;
+  /** Nobody wrote any bees, which counts as none. */
+  readonly unwritten: boolean;
   /** Null where the grade hangs on something that nobody judged: then `open` says on what. */
   readonly grade: GradeOfHive | null;
   readonly open: CellError | null;
@@ -39,8 +40,6 @@ const own = (heading: string, role: "hive" | "lot" | "pallet"): Column => ({
   cell: () => "",
 });
 const middle = (estimate: Estimate | null): Cell => estimate?.middle ?? "";
-const deeps = ({ hive, contract }: Graded): Estimate =>
-  scale(hive.frames, deepEquivalent(contract.frame));
 const graded =
   (of: (grade: GradeOfHive) => Cell) =>
   (g: Graded): Cell =>
@@ -55,7 +54,7 @@ const COLUMNS: Readonly<Record<string, Column>> = {
   frames: { heading: "Frames of bees", cell: (g) => g.hive.frames.middle },
   "frames low": { heading: "Frames of bees, low", cell: (g) => g.hive.frames.low },
   "frames high": { heading: "Frames of bees, high", cell: (g) => g.hive.frames.high ?? "" },
-  bees: { heading: "Bees", cell: (g) => beesOn(deeps(g)).middle },
+  bees: { heading: "Bees", cell: (g) => beesOn(g.hive.frames, undefined, g.contract.frame).middle },
   "brood full": {
     heading: "Brood, full frames",
     cell: (g) => middle(g.hive.brood?.fullFrames ?? null),
@@ -65,7 +64,7 @@ const COLUMNS: Readonly<Record<string, Column>> = {
     heading: "Brood, cells",
     cell: ({ hive, contract }) => {
       const full = hive.brood?.fullFrames ?? null;
-      return full === null ? "" : broodCells(full, contract.frame).middle;
+      return full === null ? "" : cellsOfBrood(full, contract.frame).middle;
     },
   },
   grade: { heading: "Grade", cell: graded((grade) => grade.name) },
@@ -112,8 +111,9 @@ export function YARD_COLUMNS(
   return answer(parameters, [yard, terms, contract, columns], (cells, terms, contract, columns) => {
     const sheet = yardSheet(cells);
     const wanted = columnsAsked(columns);
-    const contractOf = contractOfRow(terms, contract ?? sheet.column("contract"));
     const ids = sheet.column("hive")!;
+    checkRows([ids, contract]);
+    const contractOf = contractOfRow(terms, contract ?? sheet.column("contract"));
     const rows = Array.from({ length: sheet.rows }, (_, i) => {
       if (ids.isEmpty(i))
         return wanted.map((c) => (c === COLUMNS["note"] ? strayNote(sheet, i) : ""));
@@ -131,12 +131,14 @@ export function YARD_COLUMNS(
 }
 
 function gradeAt(sheet: YardSheet, i: number, contract: Contract): Graded {
-  const hive = hiveAt(sheet.looks(contract), i, contract);
+  const looks = sheet.looks(contract);
+  const hive = hiveAt(looks, i, contract);
+  const unwritten = looks.bees.isEmpty(i);
   try {
-    return { hive, contract, grade: gradeOf(contract, hive), open: null };
+    return { hive, contract, unwritten, grade: gradeOf(contract, hive), open: null };
   } catch (error) {
     if (error instanceof Refusal && error.kind === "unknown") {
-      return { hive, contract, grade: null, open: toCellError(error, "") };
+      return { hive, contract, unwritten, grade: null, open: toCellError(error, "") };
     }
     throw error;
   }
@@ -146,8 +148,7 @@ function shortfall({ hive, contract, grade }: Graded): ReturnType<typeof shortOf
   return grade === null ? null : shortOf(contract, hive);
 }
 
-function noteOf({ hive, contract, grade, open }: Graded): string {
-  const unwritten = hive.frames.middle === 0 && !hive.frames.dead && hive.frames.note === "";
+function noteOf({ hive, contract, unwritten, grade, open }: Graded): string {
   const parts = [
     unwritten ? "no bees written: counted as none" : "",
     hive.frames.note,
@@ -160,14 +161,16 @@ function noteOf({ hive, contract, grade, open }: Graded): string {
 
 /** A row that has no id but has counts is not passed over in silence. */
 function strayNote(sheet: YardSheet, i: number): string {
-  const figures = [sheet.column("bees"), sheet.column("seams above"), sheet.column("brood")];
+  const figures = (["bees", "seams above", "seams below", "brood"] as const).map(sheet.column);
   return figures.some((column) => column !== null && !column.isEmpty(i))
     ? "no hive id: not counted"
     : "";
 }
 
 function columnsAsked(asked: unknown[][] | null): Column[] {
-  const cells = asked === null ? [DEFAULT] : new HiveCells("columns", asked).cells.flat();
+  const cells = asked === null ? [DEFAULT] : asked.flat();
+  const fault = cells.find((cell) => cell instanceof CellError);
+  if (fault) throw fault;
   const names = cells.flatMap((cell) => (isBlankOrZero(cell) ? [] : String(cell).split(/[,;]/)));
   const filled = names.map((name) => normalise(name)).filter((name) => name !== "");
   return (filled.length === 0 ? DEFAULT.split(", ") : filled).map((name) => {

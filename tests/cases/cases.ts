@@ -135,7 +135,115 @@ export const cases: readonly Case[] = [
     known: "20 sides x 1,100, Imdorf 1996",
   },
   { id: "BEES", args: [10, 2430], gives: [[24300]], known: "by hand" },
-  { id: "BEES", args: ["7-8", null, null, "low"], gives: [[16800]], known: "by hand: 7 x 2,400" },
+  {
+    id: "BEES",
+    args: ["7-8", null, null, null, "low"],
+    gives: [[16800]],
+    known: "by hand: 7 x 2,400",
+  },
+  {
+    id: "BEES",
+    args: [[[19200], ["2,400 bees"]], null, "frames"],
+    gives: [[8], [VALUE]],
+    known: "19,200 / 2,400; a comma where the decimal sign is a point",
+  },
+  {
+    id: "COVER_TO_BEES",
+    args: [
+      [
+        [50, "25%", null],
+        [100, 0, "none"],
+      ],
+    ],
+    gives: [
+      [600, 300, ""],
+      [1200, "", 0],
+    ],
+    known: "a deep side well covered holds 1,200, half of 2,400, Sagili & Burgett 2011",
+  },
+  {
+    id: "COVER_TO_BEES",
+    args: [
+      [
+        [50, 25],
+        [100, 50],
+      ],
+      null,
+      null,
+      null,
+      null,
+      "hives",
+    ],
+    gives: [[900], [1800]],
+    known: "by hand",
+  },
+  {
+    id: "COVER_TO_BEES",
+    args: [[[2], ["2/8"]], null, "eighths", "liebefeld", "zander"],
+    gives: [[250], [250]],
+    known: "2/8 of a Zander side, 125 bees an eighth: Liebefeld method",
+  },
+  {
+    id: "SEAMS",
+    args: [
+      [[10], [7]],
+      [[6], ["5½"]],
+    ],
+    gives: [[8], [6.25]],
+    known: "by hand: the mean of both looks",
+  },
+  {
+    id: "SEAMS",
+    args: [10, null, "frames", "april"],
+    gives: [[3.643664003745918]],
+    known: "10 x 630 cm2 (Ohio State / EPA 2015) over both sides of 134 in2 at 6.4516 cm2 each",
+  },
+  { id: "BEE_WEIGHT", args: [[[3], [2]]], gives: [[10500], [7000]], known: "3,500 a pound" },
+  { id: "BEE_WEIGHT", args: [3, null, null, null, "low"], gives: [[9000]], known: "3,000 a pound" },
+  {
+    id: "BEE_WEIGHT",
+    args: [10500, "bees", "kg"],
+    gives: [[1.36077711]],
+    known: "3 lb x 0.45359237",
+  },
+  {
+    id: "DEEP_EQUIVALENT",
+    args: [[[10, 8]], [["shallow", "deep"]]],
+    gives: [[5.652173913043478, 8]],
+    known: "10 x 4.875 / 8.625, foundation to foundation",
+  },
+  {
+    id: "CELLS",
+    args: [[[1], [8]], null, "liebefeld", "zander", null, "eighths"],
+    gives: [[400], [3200]],
+    known: "400 worker cells an eighth: Liebefeld method",
+  },
+  {
+    id: "CELLS",
+    args: [100, null, 5.2],
+    gives: [[3691.772348804052]],
+    known: "by hand: 2 / (sqrt 3 x 0.52^2) x 134 x 6.4516, hexagon geometry",
+  },
+  {
+    id: "COVER",
+    args: [[[800], [4000]], null, "liebefeld", "zander"],
+    gives: [[25], [VALUE]],
+    known: "by hand: 800 of 3,200; more cells than the side holds",
+  },
+  {
+    id: "PATCH",
+    args: [[[10]], [[6]], "in", "in2"],
+    gives: [[47.1238898038469]],
+    known: "pi / 4 x 10 x 6",
+  },
+  { id: "PATCH", args: [30, null, "sq in", "cm2"], gives: [[193.548]], known: "30 x 6.4516" },
+  { id: "PATCH", args: [20, null, "squares", "cm2"], gives: [[500]], known: "20 x 25" },
+  {
+    id: "PATCH",
+    args: [[[20]], [[20]], "in"],
+    gives: [[VALUE]],
+    known: "larger than a deep side of 134 in2",
+  },
   {
     id: "BROOD_FRAMES",
     args: [

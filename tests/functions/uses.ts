@@ -88,7 +88,7 @@ export const USES: readonly Use[] = [
   use("sides", "FRAMES_OF_BEES", [PERCENTS, "sides", "three-quarters", null, null, "text"]),
   use("seams", "FRAMES_OF_BEES", [SEAMS, "seams"]),
   use("a column", "BEES", [column(...FIGURES), "average"]),
-  use("boxes", "BEES", [at(0, 1), 2000, "medium", "high"]),
+  use("boxes", "BEES", [at(0, 1), 2000, null, "medium", "high"]),
   use("boxes and their cover", "BROOD_FRAMES", [at(3), at(4)], [0, 1]),
   use("combs that hold any", "BROOD_FRAMES", [at(3), null, "combs"]),
   use("combs", "BROOD_FRAMES", [PERCENTS, null, "cells", "combs"]),

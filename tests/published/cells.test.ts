@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { cellsOfSide, cellsPerCm2, DEEP, frameOf } from "../../src/core/comb.js";
+import { cellsOfSide, cellsPerCm2 } from "../../src/core/cells.js";
+import { DEEP, frameOf } from "../../src/core/comb.js";
 import { sources } from "../../src/core/sources.js";
 import { one } from "../functions/sheet.js";
 
