@@ -26,8 +26,8 @@ Examples:
   comb-tally grade spring-yard.xlsx
       grades by the terms in the workbook, into spring-yard-graded.xlsx
 
-  comb-tally grade hives.csv --contract terms.xlsx --for Cherry --out hives.xlsx
-      grades a CSV file under the contract Cherry, into a workbook
+  comb-tally grade hives.csv --contract terms.xlsx --for Pear --out pear.xlsx
+      grades a CSV file under the contract Pear, into a workbook
 
 The exit code is 0 when all went well, 1 when the file was refused, 2 when the
 command was wrong, and 3 when the copy was written but some cells could not be

@@ -2,7 +2,7 @@ import { zip } from "@cj-tech-master/excelts/archive";
 
 const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+export const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const PACKAGE = "http://schemas.openxmlformats.org/package/2006";
 const SPREADSHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 
@@ -89,7 +89,7 @@ function tableParts(tables: string[]): string {
   return `<tableParts count="${tables.length}">${parts}</tableParts>`;
 }
 
-function relations(list: { id: string; type: string; target: string }[]): string {
+export function relations(list: { id: string; type: string; target: string }[]): string {
   const items = list.map(({ id, type, target }) => {
     const mode =
       target.startsWith("http") || target.startsWith("file") ? ' TargetMode="External"' : "";

@@ -6,7 +6,10 @@ import { bytesOf, TERMS, YARD, yardBook } from "./yard.js";
 
 const OLE = new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, 0, 0]);
 
-async function refused(files: Record<string, Uint8Array | string>, ...args: string[]): Promise<string> {
+async function refused(
+  files: Record<string, Uint8Array | string>,
+  ...args: string[]
+): Promise<string> {
   const test = await folder(files);
   const { code, out, err } = await test.run("grade", ...args);
   expect([code, out]).toEqual([1, ""]);
@@ -19,45 +22,76 @@ describe("a file that cannot be graded is refused in a sentence", () => {
     expect(await refused({}, "yard.xlsx")).toBe("There is no file /yard.xlsx.\n");
     const test = await folder({});
     await mkdir(test.path("yard.xlsx"));
-    expect((await test.run("grade", "yard.xlsx")).err).toBe("/yard.xlsx is a folder, not a file.\n");
+    expect((await test.run("grade", "yard.xlsx")).err).toBe(
+      "/yard.xlsx is a folder, not a file.\n",
+    );
   });
 
-  it.each(["yard.xls", "yard.xlsm", "yard.xlsb", "yard.ods", "yard.txt"])("because it is %s", async (name) => {
-    expect(await refused({ [name]: OLE }, name)).toMatch(/Save it as an Excel Workbook \(\.xlsx\) or as CSV/);
-  });
+  it.each(["yard.xls", "yard.xlsm", "yard.xlsb", "yard.ods", "yard.txt"])(
+    "because it is %s",
+    async (name) => {
+      expect(await refused({ [name]: OLE }, name)).toMatch(
+        /Save it as an Excel Workbook \(\.xlsx\) or as CSV/,
+      );
+    },
+  );
 
   it("because it is locked, broken, or no workbook", async () => {
     expect(await refused({ "yard.xlsx": OLE }, "yard.xlsx")).toContain("locked with a password");
-    expect(await refused({ "yard.xlsx": "Hive,Bees" }, "yard.xlsx")).toContain("is not a workbook, or is damaged");
+    expect(await refused({ "yard.xlsx": "Hive,Bees" }, "yard.xlsx")).toContain(
+      "is not a workbook, or is damaged",
+    );
     const whole = await bytesOf(yardBook());
-    expect(await refused({ "yard.xlsx": whole.slice(0, whole.length / 2) }, "yard.xlsx")).toContain("damaged");
+    expect(await refused({ "yard.xlsx": whole.slice(0, whole.length / 2) }, "yard.xlsx")).toContain(
+      "damaged",
+    );
     const sheet = { sheets: { Yard: "<sheetData><row" } };
     expect(await refused({ "yard.xlsx": excelFile(sheet) }, "yard.xlsx")).toContain("damaged");
   });
 
   it("because it holds macros", async () => {
-    const file = excelFile({ sheets: { Yard: sheetData({ A1: "Hive" }) }, parts: { "xl/vbaProject.bin": "x" } });
+    const file = excelFile({
+      sheets: { Yard: sheetData({ A1: "Hive" }) },
+      parts: { "xl/vbaProject.bin": "x" },
+    });
     expect(await refused({ "yard.xlsx": file }, "yard.xlsx")).toContain("holds macros");
   });
 
   it("because it holds no yard sheet", async () => {
-    const book = yardBook([["Name", "Age"], ["x", 1]]);
-    expect(await refused({ "yard.xlsx": await bytesOf(book) }, "yard.xlsx")).toContain("There is nothing to grade");
-    expect(await refused({ "yard.csv": "Name,Age\n" }, "yard.csv")).toContain("no yard sheet in the file");
+    const book = yardBook([
+      ["Name", "Age"],
+      ["x", 1],
+    ]);
+    expect(await refused({ "yard.xlsx": await bytesOf(book) }, "yard.xlsx")).toContain(
+      "There is nothing to grade",
+    );
+    expect(await refused({ "yard.csv": "Name,Age\n" }, "yard.csv")).toContain(
+      "no yard sheet in the file",
+    );
   });
 
   it("because a heading or a term is not understood", async () => {
-    const yard = [["Hive", "Bees", "Seams"], ["1", 7, 3]];
-    expect(await refused({ "yard.xlsx": await bytesOf(yardBook(yard)) }, "yard.xlsx", "--for", "Pear")).toContain('"Seams"');
+    const yard = [
+      ["Hive", "Bees", "Seams"],
+      ["1", 7, 3],
+    ];
+    expect(
+      await refused({ "yard.xlsx": await bytesOf(yardBook(yard)) }, "yard.xlsx", "--for", "Pear"),
+    ).toContain('"Seams"');
     const terms = [...TERMS, ["avrage frames", 8, 6]];
-    const wrong = await refused({ "yard.xlsx": await bytesOf(yardBook(YARD, terms)) }, "yard.xlsx", "--for", "Pear");
+    const wrong = await refused(
+      { "yard.xlsx": await bytesOf(yardBook(YARD, terms)) },
+      "yard.xlsx",
+      "--for",
+      "Pear",
+    );
     expect(wrong).toContain('"avrage frames" is no term that is known');
   });
 
   it("because a workbook is asked for as CSV", async () => {
-    expect(await refused({ "yard.xlsx": await bytesOf(yardBook()) }, "yard.xlsx", "--out", "x.csv")).toContain(
-      "A workbook is written as a workbook",
-    );
+    expect(
+      await refused({ "yard.xlsx": await bytesOf(yardBook()) }, "yard.xlsx", "--out", "x.csv"),
+    ).toContain("A workbook is written as a workbook");
   });
 });
 
@@ -79,7 +113,13 @@ describe("a workbook that counts dates from 1904", () => {
 describe("the command line", () => {
   it("that is wrong ends with 2 and points to the help", async () => {
     const test = await folder({});
-    for (const args of [[], ["grade"], ["weigh", "yard.xlsx"], ["grade", "a.xlsx", "b.xlsx"], ["grade", "a.xlsx", "--colour"]]) {
+    for (const args of [
+      [],
+      ["grade"],
+      ["weigh", "yard.xlsx"],
+      ["grade", "a.xlsx", "b.xlsx"],
+      ["grade", "a.xlsx", "--colour"],
+    ]) {
       const { code, err } = await test.run(...args);
       expect([code, err]).toEqual([2, expect.stringContaining("comb-tally --help")]);
     }
