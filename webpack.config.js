@@ -5,7 +5,9 @@ import { gzipSync } from "node:zlib";
 import CopyPlugin from "copy-webpack-plugin";
 import webpack from "webpack";
 import { FunctionsJsonPlugin } from "./scripts/functions-json-plugin.mjs";
+import { helpPage } from "./scripts/help-page.mjs";
 import { atOrigin, checkedOrigin } from "./scripts/origin.mjs";
+import { reference } from "./scripts/reference.mjs";
 
 const path = (/** @type {string} */ name) => fileURLToPath(new URL(name, import.meta.url));
 
@@ -42,7 +44,13 @@ function addin(/** @type {string} */ origin) {
       new CopyPlugin({
         patterns: [
           // Called minimized so that they are left as they are: webpack's minimizer rewrites colours.
-          { from: "src/pane/*.{html,css}", to: "[name][ext]", info: { minimized: true } },
+          { from: "src/pane/pane.{html,css}", to: "[name][ext]", info: { minimized: true } },
+          {
+            from: "src/pane/help.html",
+            info: { minimized: true },
+            to: "[name][ext]",
+            transform: (text) => helpPage(text.toString(), reference(path("src/functions"))),
+          },
           { from: "manifest/manifest.xml", transform },
           { from: "manifest/assets/*.png", to: "assets/[name][ext]" },
         ],

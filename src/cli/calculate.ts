@@ -8,6 +8,7 @@ import { register } from "./engine.js";
 import { eachCellOf, emptySpill, formulasOf, type Formula } from "./formulas.js";
 import { calculable, isAnchored, type Surroundings } from "./prepare.js";
 import { tablesOf } from "./tables.js";
+import { heldAsFormula, unsupported } from "./unsupported.js";
 
 export type Rows = readonly (readonly unknown[])[];
 
@@ -16,6 +17,8 @@ export interface Calculated {
   readonly formulas: readonly Formula[];
   /** What each array formula came to, by the formula's number. */
   readonly spread: ReadonlyMap<number, Rows>;
+  /** Why those that cannot be calculated here cannot, by number. */
+  readonly reasons: ReadonlyMap<number, string>;
   /** Puts back what a spill had filled, where the engine cannot calculate it, by formula. */
   readonly refill: ReadonlyMap<number, () => void>;
   /** The errors that our functions gave, with their sentences: by formula, then by place. */
@@ -59,10 +62,14 @@ export function calculate(
         : "#REF!";
     },
   };
+  const reasons = unsupported(formulas, workbook);
+  const isKept = (number: number): boolean =>
+    reasons.has(number) && formulas[number]!.held !== undefined;
   const refill = new Map(formulas.map((formula, number) => [number, emptySpill(formula)]));
   for (let pass = 1; pass <= MOST_PASSES; pass++) {
     formulas.forEach((formula, number) => {
-      if (pass === 1 || isAnchored(formula)) place(formula, calculable(formula, number, around));
+      if (pass > 1 && !isAnchored(formula)) return;
+      place(formula, isKept(number) ? heldAsFormula(formula) : calculable(formula, number, around));
     });
     spread = new Map();
     calculateFormulas(workbook as WorkbookLike);
@@ -71,7 +78,7 @@ export function calculate(
     if (isAlone || isSame(spread, before)) break;
     before = spread;
   }
-  return { formulas, spread, refill, errors };
+  return { formulas, spread, reasons, refill, errors };
 }
 
 const key = (sheet: string, address: string): string =>

@@ -6,8 +6,9 @@ written over.
 
 FILE is an Excel workbook (.xlsx) or a CSV file. If the workbook has formulas of
 Comb Tally, all its formulas are calculated. If it has none, computed columns
-are added beside the yard sheet: a row of headings with one for the hive and one
-for its bees, and a hive a row. Counts may be written as you speak: 7-8, about 5.
+are added beside the yard sheet: a row of headings, with one for the hive and
+one for its bees, and a hive a row. Counts may be written as you speak: 7-8,
+about 5, half.
 
 The contract is taken from the block of terms in the workbook that is named
 Terms, or headed Term with a contract in each column beside it.

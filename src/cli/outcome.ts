@@ -1,7 +1,6 @@
 import type { CellError } from "../functions/cells.js";
 import { addressOf, cellAddress, type Area } from "./area.js";
 import { filledBy, type Calculated } from "./calculate.js";
-import { outsideTexts } from "./formula-text.js";
 import { eachCellOf, type Formula, type Result } from "./formulas.js";
 import { asSaved } from "./rewrite.js";
 import { serialOf } from "./values.js";
@@ -24,7 +23,7 @@ export interface Outcome {
 
 /** Puts every formula back as the file is to hold it, with its result, and sums up what happened. */
 export function settle(calculated: Calculated): Outcome {
-  const { formulas, spread, errors, refill } = calculated;
+  const { formulas, spread, reasons, errors, refill } = calculated;
   const notCalculated: Remark[] = [];
   const changed: Remark[] = [];
   formulas.forEach((formula, number) => {
@@ -34,11 +33,11 @@ export function settle(calculated: Calculated): Outcome {
       address,
       text,
     });
-    const gaveUp = whyNot(formula);
+    const gaveUp = reasons.get(number) ?? whyNot(formula);
     if (gaveUp && held !== undefined) {
       putBack(formula, formula.area, held);
       refill.get(number)?.();
-      notCalculated.push(remark(`${gaveUp}; kept as it was: ${show(held)}`));
+      notCalculated.push(remark(`${gaveUp}; kept as it was, ${show(held)}`));
       return;
     }
     const filled = filledBy(formula, isSpillError(cell.result) ? undefined : spread.get(number));
@@ -59,18 +58,12 @@ export function settle(calculated: Calculated): Outcome {
   return { ours, native: formulas.length - ours, notCalculated, changed };
 }
 
-/** Why the engine could not calculate a formula, or null where it could. */
-function whyNot({ cell, text, held }: Formula): string | null {
-  let called = false;
-  outsideTexts(text, (part) => {
-    called ||= /\)\s*\(/.test(part);
-    return part;
-  });
-  if (called) return `a function written and called in one, =${short(text)}`;
+/** Why a formula that seemed possible could not be calculated, or null where it could. */
+function whyNot({ cell, held }: Formula): string | null {
   const code = errorCode(cell.result);
   if (code === errorCode(held)) return null;
-  if (code === "#NAME?") return `a function or name that is not known here, =${short(text)}`;
-  return code === "#CALC!" ? `this cannot be calculated here, =${short(text)}` : null;
+  if (code === "#NAME?") return "a name in it is not known here";
+  return code === "#CALC!" ? "it cannot be calculated here" : null;
 }
 
 /** The errors of our functions that a user must see, one a row; what nobody has judged is none. */

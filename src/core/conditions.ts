@@ -2,8 +2,7 @@ import { quote, Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
 import { normalise } from "./text.js";
 
-export const TEMPERATURE_UNITS = ["F", "C"] as const;
-export type TemperatureUnit = (typeof TEMPERATURE_UNITS)[number];
+export type TemperatureUnit = "F" | "C";
 
 const {
   clusterBelow: { value: cold },

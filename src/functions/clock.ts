@@ -122,14 +122,14 @@ function eachBrood(
   const ends = part === "all" ? ENDS : [part];
   return eachHive([beside(columns)], ends.length, (i) => {
     const span = spanAt(i);
-    return ends.map((end) => (span === null ? "" : (span[end] ?? noEnd(i))));
+    return ends.map((end) => (span === null ? "" : (span[end] ?? notShown())));
   });
 }
 
-/** Stands in its own cell: the other ends of the row are known. */
-function noEnd(i: number): Cell {
+/** Stands in its own cell alone: the row's other ends are known. */
+function notShown(): Cell {
   const message = "emerging brood does not show how long before it laying began";
-  return toCellError(new Refusal(message, "unknown"), `row ${i + 1}`);
+  return toCellError(new Refusal(message, "unknown"), "");
 }
 
 function broodAt(stages: HiveCells, castes: HiveCells | null, i: number): [Stage, Caste] | null {

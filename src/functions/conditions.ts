@@ -1,4 +1,4 @@
-import { caution, hourOf, temperatureOf, TEMPERATURE_UNITS } from "../core/conditions.js";
+import { caution, hourOf, temperatureOf, type TemperatureUnit } from "../core/conditions.js";
 import { Refusal } from "../core/refusal.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { eachHive, type HiveCells } from "./hive-cells.js";
@@ -8,7 +8,7 @@ import { beside, checkSingle } from "./rows.js";
 const parameters = [
   hives("temperature"),
   optional(hives("hour")),
-  choice("unit", TEMPERATURE_UNITS),
+  choice("unit", ["f", "c"]),
 ] as const;
 
 /**
@@ -22,7 +22,7 @@ const parameters = [
  * @helpurl https://localhost:3000/help.html#CONDITIONS
  * @param temperature A row a hive, or one: temperature of the air; 0 as the text '0.
  * @param hour A row a hive, or one: the hour from 1 to 24 (14.5), a time of day as the sheet keeps it (0.5 is noon), or a text such as 14:30 or 2 pm.
- * @param unit "f" (also where left out) or "c".
+ * @param unit "F" (also where left out) or "C".
  * @returns A sentence or a blank, a row a hive.
  */
 export function CONDITIONS(
@@ -32,8 +32,9 @@ export function CONDITIONS(
 ): unknown[][] {
   return answer(parameters, [temperature, hour, unit], (temperatures, hours, unit) => {
     checkSingle([temperatures, hours]);
+    const scale = unit.toUpperCase() as TemperatureUnit;
     return eachHive([beside([temperatures, hours])], 1, (i) => {
-      const degrees = figureAt(temperatures, i, (cell) => temperatureOf(cell, unit));
+      const degrees = figureAt(temperatures, i, (cell) => temperatureOf(cell, scale));
       const hour = hours && figureAt(hours, i, hourOf);
       return [degrees === null ? "" : caution(degrees, hour)];
     });

@@ -9,7 +9,7 @@ import { checkRows, HiveCells } from "./hive-cells.js";
  */
 export function beside(columns: readonly (HiveCells | null)[]): HiveCells {
   const given = columns.filter((column) => column !== null);
-  const [longest, ...others] = given.toSorted((one, other) => other.rows - one.rows);
+  const [longest, ...others] = given.sort((one, other) => other.rows - one.rows);
   if (longest === undefined) throw new Refusal("no column is given");
   checkRows([longest, ...others]);
   const cells = longest.cells.map((row, i) => [

@@ -234,20 +234,47 @@ describe("formulas of Excel", () => {
     expect(["B2", "B3", "C2"].map(value)).toEqual([10, { error: "#VALUE!" }, 8]);
   });
 
-  it("that are not known keep what the file held, and are told of", async () => {
+  it("that cannot be calculated keep what the file held, for others to go on from", async () => {
     const { value, outcome } = await calculated(
       one({
         A1: formula("STOCKPRICE(1)", 42),
+        B1: formula("A1+1", 43),
         A2: formula("_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)(3)", 4),
         A3: ` cm="1"><f t="array" ref="A3:A4">MYARRAY()</f><v>5</v>`,
+        B3: formula("SUM(A3:A4)", 11),
         A4: 6,
+        A5: formula("'[1]Old yard'!B2&[1]Yard!B3", "from there"),
+        B5: formula("LEN(A5)", 10),
+        A6: formula("Unheard+1", 7),
+        A7: formula("COMB.FUTURE(1)", 8),
       }),
     );
-    expect(["A1", "A2", "A3", "A4"].map(value)).toEqual([42, 4, 5, 6]);
-    expect(outcome.notCalculated.map((r) => r.address)).toEqual(["A1", "A2", "A3"]);
-    expect(outcome.notCalculated[0]?.text).toBe(
-      "a function or name that is not known here, =STOCKPRICE(1); kept as it was: 42",
-    );
+    expect(["A1", "B1", "A2", "A3", "A4", "B3", "A5", "B5", "A6", "A7"].map(value)).toEqual([
+      42,
+      43,
+      4,
+      5,
+      6,
+      11,
+      "from there",
+      10,
+      7,
+      8,
+    ]);
+    expect(outcome.notCalculated.map((r) => `${r.address}: ${r.text}`)).toEqual([
+      "A1: STOCKPRICE is not known here; kept as it was, 42",
+      "A2: it writes a function and calls it in one; kept as it was, 4",
+      "A3: MYARRAY is not known here; kept as it was, 5",
+      'A5: it reads another workbook; kept as it was, "from there"',
+      "A6: a name in it is not known here; kept as it was, 7",
+      "A7: COMB.FUTURE is not known here; kept as it was, 8",
+    ]);
+    expect(outcome.changed).toEqual([]);
+  });
+
+  it("of which the file holds no result show that they are not known", async () => {
+    const { value } = await calculated(one({ A1: "><f>STOCKPRICE(1)</f>", A2: formula("A1+1") }));
+    expect([value("A1"), value("A2")]).toEqual([{ error: "#NAME?" }, { error: "#NAME?" }]);
   });
 
   it("that come out otherwise than in the file are told of", async () => {
