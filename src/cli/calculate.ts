@@ -50,22 +50,23 @@ export function calculate(
     spread: (number, rows) => spread.set(number, rows),
     block: (number) => constants.block(number),
   });
+  const reasons = unsupported(formulas, workbook);
+  const isKept = (number: number): boolean =>
+    reasons.has(number) && formulas[number]!.held !== undefined;
   const around: Surroundings = {
     tables: tablesOf(workbook),
     ids: new Set(functions.map((fn) => fn.id)),
     constants,
     filledFrom(sheet, address) {
       const number = numbers.get(key(sheet, address));
-      const formula = number === undefined ? undefined : formulas[number];
-      return formula && number !== undefined
-        ? reference(filledBy(formula, before.get(number)))
-        : "#REF!";
+      if (number === undefined) return "#REF!";
+      const formula = formulas[number]!;
+      return reference(isKept(number) ? formula.area : filledBy(formula, before.get(number)));
     },
   };
-  const reasons = unsupported(formulas, workbook);
-  const isKept = (number: number): boolean =>
-    reasons.has(number) && formulas[number]!.held !== undefined;
-  const refill = new Map(formulas.map((formula, number) => [number, emptySpill(formula)]));
+  const refill = new Map(
+    formulas.map((formula, number) => [number, isKept(number) ? () => {} : emptySpill(formula)]),
+  );
   for (let pass = 1; pass <= MOST_PASSES; pass++) {
     formulas.forEach((formula, number) => {
       if (pass > 1 && !isAnchored(formula)) return;

@@ -1,8 +1,9 @@
-import { Workbook } from "@cj-tech-master/excelts";
+import type { Workbook } from "@cj-tech-master/excelts";
 import { detectDelimiter, formatCsv, parseCsv } from "@cj-tech-master/excelts/csv";
 import { CellError, type Cell } from "../functions/cells.js";
 import type { Area } from "./area.js";
 import { Problem } from "./problem.js";
+import { newWorkbook } from "./workbook.js";
 
 /** A text file of cells, with every line as it stands in the file. */
 export interface CsvFile {
@@ -59,7 +60,7 @@ function decode(bytes: Uint8Array): { text: string; marked: boolean } {
 
 /** The cells as a sheet: a plain number is a number, all else the text that was written. */
 export function toWorkbook({ lines }: CsvFile, name: string): Workbook {
-  const workbook = new Workbook();
+  const workbook = newWorkbook();
   const sheet = workbook.addWorksheet(
     name
       .replace(/[[\]:*?/\\]/g, " ")

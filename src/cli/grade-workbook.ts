@@ -1,11 +1,12 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { functions } from "../functions/index.js";
+import { valuesIn } from "./area.js";
 import { calculate } from "./calculate.js";
 import { addColumns, computedHeadings } from "./columns.js";
 import { writeWhole } from "./files.js";
 import { findYardSheets, type YardSheet } from "./find.js";
 import { formulasOf } from "./formulas.js";
-import { gradingOf, gradingsOf, refuseUnsaidDateSystem, wishOf } from "./grading.js";
+import { contractNamed, gradingOf, gradingsOf, refuseUnsaidDateSystem, wishOf } from "./grading.js";
 import { hiveReport } from "./hive-report.js";
 import { lossesBetween } from "./losses.js";
 import type { Done, Order } from "./order.js";
@@ -13,12 +14,11 @@ import { settle } from "./outcome.js";
 import { Problem } from "./problem.js";
 import { summary } from "./summary.js";
 import { copyTerms, findTerms, nameTerms, sameTerms, type Terms } from "./terms.js";
-import { partsOf, saveWorkbook, type Parts } from "./workbook.js";
+import { partsOf, saveWorkbook, type OpenedWorkbook } from "./workbook.js";
 
 /** Calculates a workbook, with computed columns beside each yard sheet where it has no formulas of ours. */
 export async function gradeWorkbook(
-  workbook: Workbook,
-  original: Parts | null,
+  { workbook, parts, restore }: OpenedWorkbook,
   order: Order,
 ): Promise<Done> {
   const { progress, width } = order;
@@ -26,20 +26,20 @@ export async function gradeWorkbook(
   const hasFormulas = formulasOf(workbook).some((formula) => formula.ours);
   if (yards.length === 0 && !hasFormulas) throw new Problem(NOTHING);
   const terms = termsFor(workbook, order);
+  if (terms && order.under !== null) contractNamed(terms, order.under);
   if (workbook.properties.date1904 && yards.length > 0) {
-    refuseUnsaidDateSystem(
-      yards.flatMap((yard) => gradingsOf(yard, terms, wishOf(order))),
-      terms,
-    );
+    refuseUnsaidDateSystem(yards, terms, wishOf(order));
   }
   if (!hasFormulas) addAllColumns(yards, terms, order);
   progress.step("calculating");
   const outcome = settle(calculate(workbook, functions, progress.tick));
-  const reports = yards.flatMap((yard) => reportOn(yard, terms, order, hasFormulas));
+  const calculated = terms && { ...terms, values: valuesIn(terms.area) };
+  const reports = yards.flatMap((yard) => reportOn(yard, calculated, order, hasFormulas));
   if (order.asValues) formulasOf(workbook).forEach(({ cell }) => (cell.value = cell.result));
+  restore();
   progress.step("writing");
   const bytes = await saveWorkbook(workbook);
-  const losses = original ? lossesBetween(original, await partsOf(bytes)) : [];
+  const losses = lossesBetween(parts, await partsOf(bytes));
   await writeWhole(order.output, bytes);
   return {
     lines: [...reports, ...summary(outcome, losses, width), `Written: ${order.output}`],
@@ -58,7 +58,7 @@ function termsFor(workbook: Workbook, { contract }: Order): Terms | null {
   if (!own) return copyTerms(workbook, contract.terms);
   if (sameTerms(own, contract.terms)) return nameTerms(workbook, own);
   throw new Problem(
-    `The workbook has terms of its own, and they are not those of ${contract.file}. ` +
+    `The workbook has terms of its own, and they are not those of ${contract.path}. ` +
       `Leave out --contract to grade by its own, or take them out of the workbook.`,
   );
 }

@@ -48,7 +48,7 @@ const NO_TERMS =
   "There are no terms to grade by: the workbook has no block of terms named Terms or headed Term. " +
   "Give the contract with --contract: a workbook with its terms, or a published standard's name.";
 
-function contractNamed(terms: Terms, wanted: string): string {
+export function contractNamed(terms: Terms, wanted: string): string {
   const name = terms.contracts.find((contract) => normalise(contract) === normalise(wanted));
   if (name !== undefined) return name;
   throw new Problem(
@@ -70,12 +70,17 @@ export function contractOf(grading: Grading, name: string): Contract {
  * In a workbook that counts days from 1904 the same number is another day, and a count that was
  * taken for a date another count; the functions see only the number.
  */
-export function refuseUnsaidDateSystem(gradings: readonly Grading[], terms: Terms | null): void {
+export function refuseUnsaidDateSystem(
+  yards: readonly YardSheet[],
+  terms: Terms | null,
+  wish: Wish,
+): void {
+  const gradings = terms || wish.standard ? yards.flatMap((y) => gradingsOf(y, terms, wish)) : [];
   const said = gradings.every((grading) => {
     const names = grading.contract === null ? (terms?.contracts ?? []) : [grading.contract];
     return names.every((name) => contractOf(grading, name).dateSystem === 1904);
   });
-  if (said) return;
+  if (said && gradings.length > 0) return;
   throw new Problem(
     "This workbook counts its dates from 1904, as some begun on an old Mac do. " +
       "Add a row to the terms: date system, and 1904 under each contract.",

@@ -1,7 +1,11 @@
+import { gradesOf } from "../core/grade.js";
+import { Refusal } from "../core/refusal.js";
 import { valuesIn } from "./area.js";
 import type { Grading } from "./columns.js";
 import type { YardSheet } from "./find.js";
+import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
+import { Problem } from "./problem.js";
 import { textTable } from "./text-table.js";
 
 /** The lines of a yard sheet's hives, one list a grading, hive by hive the same hives. */
@@ -20,7 +24,7 @@ export function hiveReport(yard: YardSheet, gradings: readonly Grading[], width:
     `Sheet "${sheet.name}", rows counted from the headings in row ${top}`,
     ...grouped(lists).flatMap((group) => ["", ...hiveTable(group, own, width)]),
     "",
-    ...textTable(tally(lists.flat()), width),
+    ...textTable(tally(lists.flat(), gradings), width),
   ];
 }
 
@@ -43,7 +47,7 @@ const figuresOf = (list: readonly Line[]): string =>
 function hiveTable(group: Lists, own: boolean, width: number): string[] {
   const first = group[0]!;
   const hasLots = first.some((line) => line.lot !== "");
-  const under = own ? ["Contract", "Grade"] : group.map((list) => list[0]?.contract ?? "Grade");
+  const under = own ? ["Contract", "Grade"] : group.map((list) => cut(list[0]?.contract ?? ""));
   const headings = [
     "Hive",
     ...(hasLots ? ["Lot"] : []),
@@ -55,11 +59,11 @@ function hiveTable(group: Lists, own: boolean, width: number): string[] {
     "Note",
   ];
   const rows = first.map((line, i) => [
-    line.hive,
-    ...(hasLots ? [line.lot] : []),
+    cut(line.hive),
+    ...(hasLots ? [cut(line.lot)] : []),
     ...line.figures,
-    ...(own ? [line.contract] : []),
-    ...group.map((list) => list[i]!.grade),
+    ...(own ? [cut(line.contract)] : []),
+    ...group.map((list) => cut(list[i]!.grade)),
     noteOf(group.map((list) => list[i]!)),
   ]);
   return textTable([headings, ...rows], width);
@@ -72,8 +76,8 @@ function noteOf(lines: readonly Line[]): string {
   return lines.flatMap((l) => (l.note === "" ? [] : `${l.contract}: ${l.note}`)).join("; ");
 }
 
-/** Hives by lot, contract and grade; grades in the order in which they are first met. */
-function tally(lines: readonly Line[]): string[][] {
+/** Hives by lot, contract and grade, the best grade first, then what is no grade as it is met. */
+function tally(lines: readonly Line[], gradings: readonly Grading[]): string[][] {
   const counts = new Map<string, Map<string, number>>();
   for (const { lot, contract, grade, hive } of lines) {
     if (hive === "") continue;
@@ -84,8 +88,23 @@ function tally(lines: readonly Line[]): string[][] {
   const rows = [...counts].map(([key, grades]) => {
     const [lot, contract] = JSON.parse(key) as [string, string];
     const hives = [...grades.values()].reduce((sum, count) => sum + count, 0);
-    const list = [...grades].map(([grade, count]) => `${count} ${grade}`).join(", ");
-    return [lot || "(no lot)", contract, String(hives), list];
+    const best = gradeNames(gradings, contract).filter((name) => grades.has(name));
+    const names = new Set([...best, ...grades.keys()]);
+    const list = [...names].map((name) => `${grades.get(name)} ${name}`).join(", ");
+    return [cut(lot || "(no lot)"), cut(contract), String(hives), list];
   });
   return [["Lot", "Contract", "Hives", "Grades"], ...rows];
 }
+
+/** The grades of a contract, the best first; none where a row names a contract that is not there. */
+function gradeNames(gradings: readonly Grading[], contract: string): string[] {
+  const grading = gradings.find((g) => g.contract === null || g.contract === contract)!;
+  try {
+    return gradesOf(contractOf(grading, contract)).map((grade) => grade.name);
+  } catch (error) {
+    if (error instanceof Problem || error instanceof Refusal) return [];
+    throw error;
+  }
+}
+
+const cut = (text: string): string => (text.length > 14 ? `${text.slice(0, 13)}…` : text);

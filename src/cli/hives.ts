@@ -20,9 +20,9 @@ export function linesOf(yard: unknown[][], grading: Grading): Line[] {
   return rows
     .map((row) => row.map((cell, k) => show(cell, k)))
     .map(([hive, lot, contract, frames, bees, full, combs, grade, note]) => ({
-      hive: cut(hive!),
-      lot: cut(lot!),
-      contract: cut(grading.contract ?? contract!),
+      hive: hive!,
+      lot: lot!,
+      contract: grading.contract ?? contract!,
       figures: [frames!, bees!, full!, combs!],
       grade: grade!,
       note: note!,
@@ -44,5 +44,3 @@ function show(cell: Cell, column: number): string {
     ? Math.round(cell).toLocaleString("en")
     : cell.toFixed(1).replace(/\.0$/, "");
 }
-
-const cut = (text: string): string => (text.length > 14 ? `${text.slice(0, 13)}…` : text);

@@ -17,6 +17,7 @@ export const PARTS: readonly (readonly [path: RegExp, word: string])[] = [
   [/^xl\/model\//, "data model"],
   [/^xl\/webextensions\/webextension\d+\.xml$/, "setting of an add-in"],
   [/^xl\/richData\/rdrichvalue\.xml$/, "list of linked data types"],
+  [/^xl\/featurePropertyBag\//, "look of checkboxes in cells, which show TRUE or FALSE"],
   [/^docProps\/custom\.xml$/, "list of custom properties"],
   [/^_xmlsignatures\/sig\d+\.xml$/, "digital signature"],
   [/^docMetadata\/LabelInfo\.xml$/, "sensitivity label"],

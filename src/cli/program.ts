@@ -103,12 +103,12 @@ async function grade({ input, out, given, ...settings }: Settings): Promise<Done
   const bytes = await readInput(input);
   await refuseSameFile(input, output);
   if (out === null) await refuseToReplace(output);
-  const order: Order = { ...settings, input, output, contract: await contractSource(given) };
-  if (kind === ".xlsx") {
-    const { workbook, parts } = await openWorkbook(bytes, input);
-    return gradeWorkbook(workbook, parts, order);
-  }
+  const contract = await contractSource(given);
+  if (contract.kind === "terms") await refuseSameFile(contract.path, output);
+  const order: Order = { ...settings, input, output, contract };
+  if (kind === ".xlsx") return gradeWorkbook(await openWorkbook(bytes, input), order);
   const csv = readCsv(bytes, input);
   const workbook = toWorkbook(csv, basename(input, extname(input)));
-  return target === ".csv" ? gradeCsv(csv, workbook, order) : gradeWorkbook(workbook, null, order);
+  if (target === ".csv") return gradeCsv(csv, workbook, order);
+  return gradeWorkbook({ workbook, parts: new Map(), restore: () => {} }, order);
 }

@@ -1,5 +1,5 @@
-import { STANDARDS, isStandard } from "../core/standards.js";
-import { basename, extname } from "node:path";
+import { extname } from "node:path";
+import { isStandard, STANDARDS } from "../core/standards.js";
 import { readInput } from "./files.js";
 import { Problem } from "./problem.js";
 import { findTerms, type Terms } from "./terms.js";
@@ -30,7 +30,7 @@ export function kindOf(path: string): Kind {
 export type ContractSource =
   | { readonly kind: "none" }
   | { readonly kind: "standard"; readonly name: string }
-  | { readonly kind: "terms"; readonly terms: Terms; readonly file: string };
+  | { readonly kind: "terms"; readonly terms: Terms; readonly path: string };
 
 export async function contractSource(given: string | null): Promise<ContractSource> {
   if (given === null) return { kind: "none" };
@@ -48,5 +48,5 @@ export async function contractSource(given: string | null): Promise<ContractSour
   if (!terms) {
     throw new Problem(`${given} holds no terms: no block named Terms, and none headed Term.`);
   }
-  return { kind: "terms", terms, file: basename(given) };
+  return { kind: "terms", terms, path: given };
 }

@@ -20,7 +20,7 @@ const NAME = "Terms";
 /** The terms of a workbook: what is named Terms, else a table of that name, else a block headed so. */
 export function findTerms(workbook: Workbook): Terms | null {
   const named = namedTerms(workbook);
-  if (named) return toTerms(named, NAME);
+  if (named) return named;
   const tables = tablesOf(workbook);
   const table = tables.find((t) => t.name.toLowerCase() === NAME.toLowerCase());
   if (table)
@@ -32,13 +32,16 @@ export function findTerms(workbook: Workbook): Terms | null {
   return null;
 }
 
-function namedTerms(workbook: Workbook): Area | null {
+function namedTerms(workbook: Workbook): Terms | null {
   const entries = workbook.definedNames.getAllEntries();
-  const entry = entries.find(({ name }) => name.toLowerCase() === NAME.toLowerCase());
+  const named = entries.filter(({ name }) => name.toLowerCase() === NAME.toLowerCase());
+  const forAll = named.find(({ localSheetId }) => localSheetId === undefined);
+  const entry = forAll ?? named[0];
   if (!entry) return null;
   const text = entry.ranges[0] ?? entry.formulaExpression ?? entry.rawText ?? "";
   const area = areaAt(workbook, text) ?? tableArea(workbook, text);
-  if (area) return area;
+  // A name that only one sheet knows is none for formulas on another.
+  if (area) return toTerms(area, forAll ? NAME : null);
   throw new Problem(
     `The name ${NAME} of this workbook stands for "${text}": let it name the block of terms, with its headings.`,
   );

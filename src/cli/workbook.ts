@@ -1,6 +1,7 @@
 import { ValueType, Workbook, type Table } from "@cj-tech-master/excelts";
 import { unzip } from "@cj-tech-master/excelts/archive";
 import { installFormulaEngine } from "@cj-tech-master/excelts/formula";
+import { takeLinksOff } from "./links.js";
 import { Problem, reason } from "./problem.js";
 import { toSheetTable } from "./tables.js";
 
@@ -10,6 +11,8 @@ export type Parts = ReadonlyMap<string, Uint8Array>;
 export interface OpenedWorkbook {
   readonly workbook: Workbook;
   readonly parts: Parts;
+  /** Puts back, before the workbook is saved, what stood in the way of calculating it. */
+  readonly restore: () => void;
 }
 
 /** Opens a workbook, or says why it cannot be opened. */
@@ -36,7 +39,8 @@ export async function openWorkbook(bytes: Uint8Array, name: string): Promise<Ope
     );
   }
   try {
-    return { workbook: await load(bytes, parts), parts };
+    const workbook = await load(bytes, parts);
+    return { workbook, parts, restore: takeLinksOff(workbook) };
   } catch (error) {
     throw new Problem(`${name} is damaged, or holds what cannot be read: ${reason(error)}.`);
   }
@@ -114,6 +118,12 @@ function keepWhatIfValues(workbook: Workbook): void {
 
 /** When a file says neither when it was made nor when it was changed, the copy must not say today. */
 const UNKNOWN_DATE = new Date(Date.UTC(2000, 0, 1));
+
+export function newWorkbook(): Workbook {
+  const workbook = new Workbook();
+  workbook.created = workbook.modified = UNKNOWN_DATE;
+  return workbook;
+}
 
 /** The bytes of the workbook as an .xlsx; the same workbook gives the same bytes. */
 export async function saveWorkbook(workbook: Workbook): Promise<Uint8Array> {

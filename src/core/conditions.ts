@@ -38,8 +38,8 @@ export function temperatureOf(cell: number | string, unit: TemperatureUnit): num
  * @example hourOf("2:30 pm") // 14.5
  */
 export function hourOf(cell: number | string): number {
-  if (typeof cell === "number" && cell > 0 && cell < 1) return cell * 24;
   const text = typeof cell === "number" ? `${cell}` : normalise(cell);
+  if (Number(text) > 0 && Number(text) < 1) return Number(text) * 24;
   const [, hours, minutes, half] =
     /^(\d{1,2}(?:\.\d+)?)(?::([0-5]\d))? ?([ap]m)?$/.exec(text) ?? [];
   const hour = Number(hours) + Number(minutes ?? 0) / 60;

@@ -8,7 +8,7 @@ import { beside, checkSingle } from "./rows.js";
 const parameters = [
   hives("temperature"),
   optional(hives("hour")),
-  choice("unit", ["f", "c"]),
+  choice<TemperatureUnit>("unit", ["F", "C"]),
 ] as const;
 
 /**
@@ -32,9 +32,8 @@ export function CONDITIONS(
 ): unknown[][] {
   return answer(parameters, [temperature, hour, unit], (temperatures, hours, unit) => {
     checkSingle([temperatures, hours]);
-    const scale = unit.toUpperCase() as TemperatureUnit;
     return eachHive([beside([temperatures, hours])], 1, (i) => {
-      const degrees = figureAt(temperatures, i, (cell) => temperatureOf(cell, scale));
+      const degrees = figureAt(temperatures, i, (cell) => temperatureOf(cell, unit));
       const hour = hours && figureAt(hours, i, hourOf);
       return [degrees === null ? "" : caution(degrees, hour)];
     });

@@ -1,8 +1,12 @@
 import { cellsFunction, cover, patchFunction } from "./area.js";
 import { beesFunction, beeWeight, coverToBees } from "./bees.js";
 import { broodFrames } from "./brood.js";
+import { daysToEmergeFunction, eggDateFunction, emergeDateFunction } from "./clock.js";
+import { conditions } from "./conditions.js";
 import type { SheetFunction } from "./declare.js";
 import { grade, hiveCheck, shortOfFunction } from "./grade.js";
+import { eggsPerDay } from "./laying.js";
+import { droneShareFunction, pattern } from "./pattern.js";
 import { reading } from "./reading.js";
 import { deepEquivalentFunction, framesOfBeesFunction, seams } from "./strength.js";
 import { sources, standards } from "./tables.js";
@@ -21,6 +25,13 @@ export const functions: readonly SheetFunction[] = [
   cover,
   patchFunction,
   broodFrames,
+  pattern,
+  droneShareFunction,
+  eggsPerDay,
+  daysToEmergeFunction,
+  emergeDateFunction,
+  eggDateFunction,
+  conditions,
   grade,
   shortOfFunction,
   hiveCheck,

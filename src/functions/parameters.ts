@@ -69,7 +69,7 @@ export function choice<const C extends string>(
   choices: readonly [C, ...C[]] | readonly C[],
 ): Parameter<C> {
   return option<C>(name, choices[0]!, (value) => {
-    const found = choices.find((c) => c === normalise(String(value)));
+    const found = choices.find((c) => c.toLowerCase() === normalise(String(value)));
     if (found !== undefined) return found;
     throw new Refusal(`${quote(String(value))} stands where ${orList(choices)} was expected`);
   });

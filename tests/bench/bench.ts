@@ -1,7 +1,8 @@
+import { COVER_TO_BEES } from "../../src/functions/bees.js";
 import { GRADE } from "../../src/functions/grade.js";
 import { READING } from "../../src/functions/reading.js";
 import { YARD_COLUMNS } from "../../src/functions/yard.js";
-import { numberColumn, TERMS, writtenColumn, yardBlock } from "./sheets.js";
+import { coverBlock, numberColumn, TERMS, writtenColumn, yardBlock } from "./sheets.js";
 
 const SIZES = [1e3, 1e4, 1e5, 1e6];
 const FRAMES_ONLY = TERMS.filter(([term]) => term !== "brood" && term !== "laying queen");
@@ -27,6 +28,12 @@ const contests: Contest[] = [
     sheet: writtenColumn,
     width: 1,
     run: (cells) => GRADE(cells, FRAMES_ONLY, [["Cherry"]]),
+  },
+  {
+    name: "COVER_TO_BEES, 10",
+    sheet: coverBlock,
+    width: 10,
+    run: (cells) => COVER_TO_BEES(cells),
   },
   {
     name: "YARD_COLUMNS",
@@ -66,7 +73,9 @@ function megabytes(work: () => unknown): number {
 }
 
 export function bench(): void {
-  console.log("ns a hive, the quickest of several runs; the floor reads and fills the same cells\n");
+  console.log(
+    "ns a hive, the quickest of several runs; the floor reads and fills the same cells\n",
+  );
   console.log("                       hives      ours     floor    times   growth   heap MB");
   for (const { name, sheet, width, run } of contests) {
     let last = 0;
@@ -77,8 +86,17 @@ export function bench(): void {
       const heap = megabytes(() => run(cells));
       const growth = last === 0 ? "" : `x${(ours / last).toFixed(2)}`;
       last = ours;
-      const figures = [hives, Math.round(ours), Math.round(least), (ours / least).toFixed(1), growth, heap.toFixed(1)];
-      console.log(name.padEnd(20) + figures.map((f, i) => String(f).padStart(i === 0 ? 8 : 10)).join(""));
+      const figures = [
+        hives,
+        Math.round(ours),
+        Math.round(least),
+        (ours / least).toFixed(1),
+        growth,
+        heap.toFixed(1),
+      ];
+      console.log(
+        name.padEnd(20) + figures.map((f, i) => String(f).padStart(i === 0 ? 8 : 10)).join(""),
+      );
     }
   }
 }

@@ -9,8 +9,23 @@ export function writtenColumn(hives: number): (string | number)[][] {
   return Array.from({ length: hives }, (_, i) => [COUNTS[i % COUNTS.length]!]);
 }
 
+/** The cover of ten comb sides a hive. */
+export function coverBlock(hives: number): number[][] {
+  return Array.from({ length: hives }, (_, i) =>
+    Array.from({ length: 10 }, (_, k) => 1 + ((i * 7 + k * 13) % 100)),
+  );
+}
+
 export function yardBlock(hives: number): (string | number)[][] {
-  const headings = ["Hive", "Lot", "Bees top box", "Bees bottom box", "Brood combs", "Brood %", "Queen"];
+  const headings = [
+    "Hive",
+    "Lot",
+    "Bees top box",
+    "Bees bottom box",
+    "Brood combs",
+    "Brood %",
+    "Queen",
+  ];
   const rows = Array.from({ length: hives }, (_, i) => [
     `H${i}`,
     `L${i % 3}`,

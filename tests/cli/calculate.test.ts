@@ -36,13 +36,14 @@ function showError(_: string, value: unknown): unknown {
 async function calculated(
   file: FileParts,
 ): Promise<{ outcome: Outcome; value: (at: string) => unknown; xml: string }> {
-  const { workbook } = await openWorkbook(excelFile(file), "test.xlsx");
+  const { workbook, restore } = await openWorkbook(excelFile(file), "test.xlsx");
   const outcome = settle(calculate(workbook, [seen, twice], () => {}));
   const sheet = workbook.worksheets[0]!;
   const value = (at: string): unknown => {
     const cell = sheet.getCell(at);
     return cell.formula ? cell.result : cell.value;
   };
+  restore();
   const parts = await partsOf(await saveWorkbook(workbook));
   return { outcome, value, xml: textOf(parts, "xl/worksheets/sheet1.xml") ?? "" };
 }
@@ -221,6 +222,19 @@ describe("formulas of Excel", () => {
     ]);
   });
 
+  it("may read their own row of a table of ten thousand", async () => {
+    const cells: Record<string, number | string> = { A1: "Bees", B1: "Twice" };
+    for (let r = 2; r <= 10001; r++) {
+      cells[`A${r}`] = r;
+      cells[`B${r}`] = formula("_xldudf_COMB_TWICE(Yard[[#This Row],[Bees]])");
+    }
+    const { value, outcome } = await calculated({
+      ...one(cells),
+      tables: [table("Yard", "A1:B10001", ["Bees", "Twice"])],
+    });
+    expect([value("B2"), value("B10001"), outcome.ours]).toEqual([4, 20002, 10000]);
+  }, 30_000);
+
   it("take the cell of their own row from a column marked @", async () => {
     const { value } = await calculated(
       one({
@@ -273,8 +287,17 @@ describe("formulas of Excel", () => {
   });
 
   it("of which the file holds no result show that they are not known", async () => {
-    const { value } = await calculated(one({ A1: "><f>STOCKPRICE(1)</f>", A2: formula("A1+1") }));
+    const { value } = await calculated(one({ A1: "><f>STOCKPRICE(1)</f>", A2: "><f>A1+1</f>" }));
     expect([value("A1"), value("A2")]).toEqual([{ error: "#NAME?" }, { error: "#NAME?" }]);
+  });
+
+  it("under a link are calculated, and keep the link", async () => {
+    const sheet = sheetData({ A1: 3, B1: formula("A1*2", 5), C1: formula("COMB.TWICE(B1)") });
+    const links = '<hyperlinks><hyperlink ref="B1" location="Yard!A1"/></hyperlinks>';
+    const { value, xml } = await calculated({ sheets: { Yard: sheet + links } });
+    expect(value("C1")).toBe(12);
+    expect(xml).toContain("<f>A1*2</f><v>6</v>");
+    expect(xml).toContain('<hyperlink ref="B1" location="Yard!A1"/>');
   });
 
   it("that come out otherwise than in the file are told of", async () => {

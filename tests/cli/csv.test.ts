@@ -118,6 +118,15 @@ describe("a graded CSV file", () => {
     expect(book.worksheets[0]!.getCell("C3")).toMatchObject({ value: " 7-8 ", numFmt: "@" });
   });
 
+  it("becomes the same workbook each time", async () => {
+    const test = await files();
+    const terms = ["--contract", "terms.xlsx", "--for", "Cherry"];
+    await test.run("grade", "yard.csv", ...terms, "--out", "one.xlsx");
+    await new Promise((resolve) => setTimeout(resolve, 1100));
+    await test.run("grade", "yard.csv", ...terms, "--out", "two.xlsx");
+    expect((await test.bytes("one.xlsx")).equals(await test.bytes("two.xlsx"))).toBe(true);
+  });
+
   it("tells of rows that cannot be read, and ends with 3", async () => {
     const test = await files("Hive,Bees\nA,many\nB,8\n");
     const { code, out } = await test.run(

@@ -1,6 +1,7 @@
 import { link, readFile, symlink } from "node:fs/promises";
 import { describe, expect, it } from "vitest";
 import { partsOf, textOf } from "../../src/cli/workbook.js";
+import { excelFile, sheetData } from "./excel-file.js";
 import { folder } from "./folder.js";
 import { bytesOf, fill, TERMS, YARD, yardBook } from "./yard.js";
 
@@ -124,6 +125,18 @@ describe("a workbook without formulas", () => {
     );
   });
 
+  it("gives a package in which every part that is spoken of is there", async () => {
+    const cells = { A1: "Hive", B1: "Bees", A2: "1", B2: 7 };
+    const withoutTheme = excelFile({ sheets: { Yard: sheetData(cells) } });
+    const test = await folder({ "yard.xlsx": withoutTheme });
+    await test.run("grade", "yard.xlsx", "--contract", "Almond Board of California");
+    const parts = await partsOf(await test.bytes("yard-graded.xlsx"));
+    const types = textOf(parts, "[Content_Types].xml") ?? "";
+    const named = [...types.matchAll(/PartName="\/([^"]+)"/g)].map((match) => match[1]!);
+    expect(named).toContain("xl/theme/theme1.xml");
+    expect(named.filter((name) => !parts.has(name))).toEqual([]);
+  });
+
   it("gives the same bytes each time", async () => {
     const test = await folder({ "yard.xlsx": await bytesOf(yardBook()) });
     await test.run("grade", "yard.xlsx", "--for", "Cherry", "--out", "one.xlsx");
@@ -164,7 +177,7 @@ describe("--contract", () => {
       "Pear",
     );
     expect(refused).toMatchObject({ code: 1 });
-    expect(refused.err).toContain("they are not those of terms.xlsx");
+    expect(refused.err).toContain("they are not those of /terms.xlsx");
     expect(
       await test.run("grade", "yard.xlsx", "--contract", "same.xlsx", "--for", "Pear"),
     ).toMatchObject({ code: 0 });
@@ -226,6 +239,15 @@ describe("the file that is read", () => {
       expect([code, err]).toEqual([1, expect.stringContaining("is the file that is read")]);
     }
     expect((await readFile(test.path("yard.xlsx"))).equals(before)).toBe(true);
+  });
+
+  it("may be the terms, which are not written over either", async () => {
+    const test = await folder({
+      "yard.xlsx": await bytesOf(yardBook(YARD, null)),
+      "terms.xlsx": await bytesOf(yardBook([], TERMS)),
+    });
+    const args = ["--contract", "terms.xlsx", "--for", "Pear", "--out", "terms.xlsx"];
+    expect((await test.run("grade", "yard.xlsx", ...args)).err).toContain("is never written over");
   });
 
   it("has a graded copy beside it that is not replaced unasked", async () => {

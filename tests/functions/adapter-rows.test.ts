@@ -232,6 +232,38 @@ describe("several boxes", () => {
   });
 });
 
+describe("a part frame", () => {
+  // 5.5 frames read to the nearest are 6, and 6 is the minimum.
+  const nearest = terms(["average frames", 8], ["minimum frames", 6], ["part frame", "nearest"]);
+  const down = terms(["average frames", 8], ["minimum frames", 6], ["part frame", "down"]);
+
+  it("is read against the grades as the contract says", () => {
+    expect(comb("GRADE", column(5.5, 5.4, 7.5), nearest).flat()).toEqual([
+      "at minimum",
+      "no grade",
+      "at average",
+    ]);
+    expect(comb("GRADE", column(5.9, 6.9, 8), down).flat()).toEqual([
+      "no grade",
+      "at minimum",
+      "at average",
+    ]);
+  });
+
+  it.fails("is read in the same way where each requirement is checked", () => {
+    expect(comb("HIVE_CHECK", 5.5, nearest)[0]![0]).toBe("met");
+  });
+});
+
+describe("the sides of a comb", () => {
+  it.fails("both have their say in the note", () => {
+    const note = (sides: unknown[]) =>
+      one("FRAMES_OF_BEES", [sides], "sides", "sum of parts", null, null, "note");
+    expect(note(["60+", 90])).toBe("60 or more, counted as 60");
+    expect(note([90, "60+"])).toBe("60 or more, counted as 60");
+  });
+});
+
 describe("a column of dates", () => {
   const july = serial(2026, 7, 8);
   it("is no column of counts, however each cell alone would be read", () => {

@@ -244,4 +244,15 @@ describe("the grade at the low and at the high end", () => {
     const sheet = yard(["Hive", "Bees", "Brood", "Brood %"], ["A1", 8, 5, "40-60"]);
     expect(columns(sheet, asked, half)).toEqual([["no grade", "at average", "at average"]]);
   });
+
+  it.fails("takes the doubt in how many combs hold brood for none in how they are covered", () => {
+    // CAPA (retold): 5 combs half covered. 5 to 8 combs are 5 at the least, each at 60 %.
+    const sheet = yard(
+      ["Hive", "Bees", "Top brood", "Bottom brood", "Brood %"],
+      ["A1", 8, "5-8", "", 60],
+    );
+    expect(comb("YARD_COLUMNS", sheet, null, "CAPA Canada", asked)[1]).toEqual(
+      Array(3).fill("at minimum"),
+    );
+  });
 });

@@ -41,7 +41,7 @@ describe.each(USES.map((use) => [use.title, use] as const))("%s", (_, use) => {
   });
 
   it("takes options that are null or undefined for options left out", () => {
-    const given = values.findLastIndex((value) => value !== null) + 1;
+    const given = values.reduce<number>((last, value, k) => (value === null ? last : k + 1), 0);
     const { length } = functions.find((fn) => fn.id === id)!.parameters;
     for (const nothing of [null, undefined]) {
       const filled = Array.from({ length }, (_, k) => (k < given ? values[k] : nothing) ?? nothing);

@@ -2,7 +2,7 @@ import { describe, it } from "vitest";
 import { CellError, type ErrorCode } from "../../src/functions/cells.js";
 import { call } from "../../src/functions/declare.js";
 import { functions } from "../../src/functions/index.js";
-import { cases } from "../cases/cases.js";
+import { cases } from "../cases/all.js";
 import { expectCase } from "../cases/compare.js";
 
 function toCell(value: unknown): unknown {

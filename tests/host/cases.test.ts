@@ -1,5 +1,5 @@
 import { describe, it } from "vitest";
-import { cases } from "../cases/cases.js";
+import { cases } from "../cases/all.js";
 import { expectCase } from "../cases/compare.js";
 import { startExcel } from "./excel.js";
 

@@ -1,0 +1,5 @@
+import { cases as clock } from "./brood-clock-cases.js";
+import { cases as strength, type Case } from "./cases.js";
+
+/** Every case, in the order of the handbook. */
+export const cases: readonly Case[] = [...strength, ...clock];

@@ -1,0 +1,108 @@
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { progressOn } from "../../src/cli/progress.js";
+import { textTable, wrap } from "../../src/cli/text-table.js";
+import { folder } from "./folder.js";
+import { bytesOf, TERMS, YARD, yardBook } from "./yard.js";
+
+async function printed(yard: (string | number)[][], ...args: string[]): Promise<string> {
+  const test = await folder({ "yard.xlsx": await bytesOf(yardBook(yard, TERMS)) });
+  const { out } = await test.run("grade", "yard.xlsx", ...args);
+  expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
+  return out;
+}
+
+describe("what is printed", () => {
+  it("is each hive's strength, brood, grade and note, then the grades of each lot", async () => {
+    expect(await printed(YARD, "--for", "Cherry"))
+      .toBe(`Sheet "Yard", rows counted from the headings in row 1
+
+Hive  Lot    Frames    Bees  Brood  Combs  Cherry    Note
+A1    Shed      7.5  18,000      4         fair      fair at the low end, strong
+                                                     at the high end
+A2    Shed        9  21,600      5         strong
+B1    Coast       5  12,000      2         no grade  frames 4.5-5.5 of 6
+B2    Coast       3   7,200      1         no grade  frames 3 of 6
+
+Lot    Contract  Hives  Grades
+Shed   Cherry        2  1 strong, 1 fair
+Coast  Cherry        2  2 no grade
+
+Calculated: 1 formula with functions of Comb Tally, 0 of Excel's own.
+Written: /yard-graded.xlsx
+`);
+  });
+
+  it("shows each contract of the terms where the workbook has formulas of its own", async () => {
+    const test = await folder({ "yard.xlsx": await bytesOf(yardBook()) });
+    await test.run("grade", "yard.xlsx", "--for", "Cherry", "--out", "one.xlsx");
+    const { out } = await test.run("grade", "one.xlsx", "--out", "two.xlsx");
+    expect(out).toMatch(/Hive +Lot +Frames +Bees +Brood +Combs +Cherry +Pear/);
+    expect(out).toMatch(/A1 +Shed +7.5 +18,000 +4 +fair +good/);
+    expect(out).toMatch(/Coast +Pear +2 +1 light, 1 no grade/);
+  });
+
+  it("names the cells with an error and the reason, one a row", async () => {
+    const yard = YARD.map((row, i) => (i === 2 ? ["A2", "Shed", "lots", 5, ""] : row));
+    const out = await printed(yard, "--for", "Cherry");
+    expect(out).toMatch(/A2 +Shed +\? +\? +\? +\? +unreadable/);
+    expect(out.match(/Yard!/g)).toHaveLength(1);
+    expect(out).toContain('Yard!G3: #VALUE! "Frames of bees", row 3: "lots" is not understood');
+  });
+});
+
+describe("a table in text", () => {
+  it("wraps its last column beside the others, or under them where there is no room", () => {
+    const rows = [
+      ["Hive", "Note"],
+      ["A", "one two three four five six seven"],
+      ["B", ""],
+    ];
+    expect(textTable(rows, 30)).toEqual([
+      "Hive  Note",
+      "A     one two three four five",
+      "      six seven",
+      "B",
+    ]);
+    expect(textTable(rows, 24)).toEqual([
+      "Hive",
+      "A",
+      "      one two three four",
+      "      five six seven",
+      "B",
+    ]);
+  });
+
+  it("leaves a long word whole", () => {
+    expect(wrap("an unbreakableword here", 8)).toEqual(["an", "unbreakableword", "here"]);
+  });
+});
+
+describe("progress", () => {
+  afterEach(() => {
+    vi.useRealTimers();
+  });
+
+  it("is told after a second, a few times a second, and wiped at the end", () => {
+    vi.useFakeTimers({ toFake: ["performance"] });
+    let text = "";
+    const progress = progressOn((part) => (text += part));
+    progress.step("reading");
+    vi.advanceTimersByTime(900);
+    progress.tick();
+    expect(text).toBe("");
+    progress.step("calculating");
+    vi.advanceTimersByTime(200);
+    for (let i = 0; i < 1500; i++) progress.tick();
+    expect(text).toBe("\r\x1b[Kcalculating (1)");
+    vi.advanceTimersByTime(300);
+    progress.tick();
+    progress.done();
+    expect(text).toBe("\r\x1b[Kcalculating (1)\r\x1b[Kcalculating (1,501)\r\x1b[K");
+  });
+
+  it("is silent where nobody watches", () => {
+    const progress = progressOn(null);
+    progress.step("reading");
+    progress.done();
+  });
+});
