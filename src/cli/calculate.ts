@@ -1,16 +1,15 @@
-import type { CellErrorValue, CellValue, Workbook } from "@cj-tech-master/excelts";
+import type { Workbook } from "@cj-tech-master/excelts";
 import { calculateFormulas, type WorkbookLike } from "@cj-tech-master/excelts/formula";
 import { CellError, type Cell } from "../functions/cells.js";
 import type { SheetFunction } from "../functions/declare.js";
-import { reference, type Area } from "./area.js";
+import { reference } from "./area.js";
 import { Constants } from "./constants.js";
 import { register } from "./engine.js";
-import { eachCellOf, emptySpill, formulasOf, type Formula } from "./formulas.js";
+import { emptySpill, formulasOf, type Formula } from "./formulas.js";
 import { calculable, isAnchored, type Surroundings } from "./prepare.js";
+import { filledBy, fillBlock, isSame, type Rows } from "./spread.js";
 import { tablesOf } from "./tables.js";
 import { heldAsFormula, unsupported } from "./unsupported.js";
-
-export type Rows = readonly (readonly unknown[])[];
 
 /** What the engine has left in the cells, and what it told on the way. */
 export interface Calculated {
@@ -82,48 +81,17 @@ export function calculate(
   return { formulas, spread, reasons, refill, errors };
 }
 
-const key = (sheet: string, address: string): string =>
-  `${sheet
-    .replace(/^'|'?!$/g, "")
-    .replace(/''/g, "'")
-    .toLowerCase()}!${address.replace(/\$/g, "").toUpperCase()}`;
+/** A cell by its sheet, with or without the quotes of a reference, and its address. */
+function key(sheet: string, address: string): string {
+  const name = sheet.replace(/^'|'?!$/g, "").replace(/''/g, "'");
+  return `${name}!${address.replace(/\$/g, "")}`.toLowerCase();
+}
 
 /** Puts a formula into its cell, without the result of before, which the engine might fall back on. */
 function place({ cell, saved }: Formula, text: string): void {
   const { sharedFormula: _, ...kept } = saved;
   cell.value = { ...kept, formula: text } as typeof cell.value;
   cell.result = undefined;
-}
-
-/** The cells that a formula fills once calculated. */
-export function filledBy({ fills, area }: Formula, rows: Rows | undefined): Area {
-  if (fills !== "spill") return area;
-  const [height, width] = [rows?.length ?? 1, rows?.[0]?.length ?? 1];
-  return { ...area, bottom: area.top + height - 1, right: area.left + width - 1 };
-}
-
-/**
- * An old array formula fills its cells: the engine leaves them as the file had them. One row or
- * column is repeated, as in Excel, and what the formula does not reach is `#N/A`.
- */
-function fillBlock(formula: Formula | undefined, rows: Rows): void {
-  if (formula?.fills !== "block") return;
-  const { cell, area } = formula;
-  const at = (list: readonly unknown[], i: number): unknown =>
-    list.length === 1 ? list[0] : list[i];
-  eachCellOf(area, (r, c) => {
-    if (r === cell.row && c === cell.col) return;
-    const row = at(rows, r - area.top) as readonly unknown[] | undefined;
-    const value = row && at(row, c - area.left);
-    area.sheet.getCell(r, c).value = toCellValue(
-      value === undefined ? new CellError("#N/A") : value,
-    );
-  });
-}
-
-function toCellValue(value: unknown): CellValue {
-  if (value instanceof CellError) return { error: value.code } as CellErrorValue;
-  return (value ?? 0) as string | number | boolean;
 }
 
 /** An error that one of our functions hands on from another has its sentence from there. */
@@ -141,20 +109,3 @@ function errorsIn(
   );
   return errors;
 }
-
-function isSame(a: ReadonlyMap<number, Rows>, b: ReadonlyMap<number, Rows>): boolean {
-  if (a.size !== b.size) return false;
-  return [...a].every(([number, rows]) => sameRows(rows, b.get(number) ?? []));
-}
-
-function sameRows(a: Rows, b: Rows): boolean {
-  return (
-    a.length === b.length &&
-    a.every(
-      (row, r) =>
-        row.every((cell, c) => text(cell) === text(b[r]?.[c])) && row.length === b[r]?.length,
-    )
-  );
-}
-
-const text = (cell: unknown): unknown => (cell instanceof CellError ? cell.code : cell);

@@ -1,3 +1,4 @@
+import { quote } from "../core/refusal.js";
 import { STANDARDS } from "../core/standards.js";
 import { CellError, type Cell } from "../functions/cells.js";
 import { call } from "../functions/declare.js";
@@ -39,7 +40,9 @@ export function computedHeadings(): string[] {
 }
 
 /** Puts one formula beside a yard sheet, which fills the computed columns. */
-export function addColumns({ area: yard, reference }: YardSheet, grading: Grading): Area {
+export function addColumns(sheet: YardSheet, grading: Grading): Area {
+  const { area: yard, reference } = sheet;
+  refuseDoubled(sheet);
   const rows = computedColumns(valuesIn(yard), grading);
   const left = yard.right + 2;
   const area: Area = {
@@ -67,6 +70,15 @@ const WIDTH = 17;
 function argumentsOf(reference: string, { termsName, contract }: Grading): string {
   if (contract === null) return `${reference},${termsName}`;
   return `${reference},${termsName},"${contract.replace(/"/g, '""')}"`;
+}
+
+function refuseDoubled({ area, doubled }: YardSheet): void {
+  const [heading] = doubled.values();
+  if (heading === undefined) return;
+  throw new Problem(
+    `The column ${quote(heading)} of sheet "${area.sheet.name}" is worked out from other columns ` +
+      "that are counted too, so it would be counted twice. Give it another heading, such as Sum.",
+  );
 }
 
 function refuseFilled(area: Area): void {

@@ -1,5 +1,6 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { areaAt, areaOn, valuesIn, type Area } from "./area.js";
+import { calculatedCells } from "./doubled.js";
 import { eachCellOf, type Formula } from "./formulas.js";
 import { place } from "./segments.js";
 
@@ -8,7 +9,8 @@ import { place } from "./segments.js";
  * of each block that it reads: ten thousand hives graded by a large block take a gigabyte so.
  */
 export class Constants {
-  private readonly calculated = new Set<string>();
+  private readonly calculated: ReadonlySet<string>;
+  private readonly names: ReadonlyMap<string, string>;
   private readonly numbers = new Map<string, number | null>();
   private readonly blocks: unknown[][][] = [];
 
@@ -16,9 +18,8 @@ export class Constants {
     private readonly workbook: Workbook,
     formulas: readonly Formula[],
   ) {
-    for (const { area } of formulas) {
-      eachCellOf(area, (r, c) => this.calculated.add(place(area.sheet, r, c)));
-    }
+    this.calculated = calculatedCells(formulas);
+    this.names = namedBlocks(workbook);
   }
 
   /** The number of the block that a text in a formula on a sheet names; null where it is no constant. */
@@ -39,15 +40,26 @@ export class Constants {
   private areaNamed(text: string, sheetName: string): Area | null {
     if (text.startsWith("$")) return areaOn(this.workbook.getWorksheet(sheetName)!, text);
     if (text.includes("!")) return areaAt(this.workbook, text);
-    const entries = this.workbook.definedNames.getAllEntries();
-    const [named, ...others] = entries.filter((e) => e.name.toLowerCase() === text.toLowerCase());
-    const [range, ...more] = others.length === 0 ? (named?.ranges ?? []) : [];
-    return range && more.length === 0 ? areaAt(this.workbook, range) : null;
+    const range = this.names.get(text.toLowerCase());
+    return range === undefined ? null : areaAt(this.workbook, range);
   }
 
   private isConstant(area: Area): boolean {
-    let constant = true;
+    let constant = area.top < area.bottom || area.left < area.right;
     eachCellOf(area, (r, c) => (constant &&= !this.calculated.has(place(area.sheet, r, c))));
     return constant;
   }
+}
+
+/** Names that mean one block on every sheet, in lower case. */
+function namedBlocks(workbook: Workbook): ReadonlyMap<string, string> {
+  const blocks = new Map<string, string>();
+  const twice = new Set<string>();
+  for (const { name, ranges } of workbook.definedNames.getAllEntries()) {
+    const key = name.toLowerCase();
+    if (blocks.has(key) || ranges.length !== 1) twice.add(key);
+    else blocks.set(key, ranges[0]!);
+  }
+  twice.forEach((key) => blocks.delete(key));
+  return blocks;
 }

@@ -44,7 +44,7 @@ export async function writeWhole(path: string, bytes: Uint8Array): Promise<void>
     await writeFile(temporary, bytes, { flag: "wx" });
     await rename(temporary, path);
   } catch (error) {
-    await rm(temporary, { force: true });
+    await rm(temporary, { force: true }).catch(() => {});
     throw new Problem(unwritable(path, error));
   }
 }

@@ -1,7 +1,8 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { matchHeadings, type Role } from "../core/headings.js";
 import { normalise } from "../core/text.js";
-import { absolute, addressOf, type Area } from "./area.js";
+import { absolute, addressOf, valuesIn, type Area } from "./area.js";
+import { calculatedCells, doubledColumns } from "./doubled.js";
 import { formulasOf } from "./formulas.js";
 import { filledCells, isTerm, segmentsOf, textAt } from "./segments.js";
 import { tableReference, tablesOf, type SheetTable } from "./tables.js";
@@ -13,57 +14,75 @@ export interface YardSheet {
   readonly reference: string;
   /** Whether its rows say under which contract each hive goes out. */
   readonly hasContracts: boolean;
+  /** Headings of columns that would count again what other columns count, by their place. */
+  readonly doubled: ReadonlyMap<number, string>;
 }
 
 const ROWS_SEARCHED = 20;
 
+/** What formulas make of a workbook: not all that looks like a yard sheet was written by hand. */
+interface Made {
+  /** Cells that a formula which fills several takes on its first row. */
+  readonly filled: ReadonlySet<string>;
+  readonly calculated: ReadonlySet<string>;
+  /** Headings of the columns that we compute. */
+  readonly computed: readonly string[];
+}
+
 /** Finds every block of the workbook that is headed as a yard sheet, in tables and outside them. */
 export function findYardSheets(workbook: Workbook, computed: readonly string[]): YardSheet[] {
+  const formulas = formulasOf(workbook);
+  const calculated = calculatedCells(formulas);
+  const made = { filled: filledCells(formulas), calculated, computed };
   const tables = tablesOf(workbook);
-  const inTables = tables.flatMap((table) => yardTable(table) ?? []);
-  const filled = filledCells(formulasOf(workbook));
+  const inTables = tables.flatMap((table) => yardTable(table, made) ?? []);
   const outside = workbook.worksheets.flatMap((sheet) =>
-    yardBlocks(sheet, filled, computed).filter(
-      ({ area }) => !tables.some((table) => table.sheet === sheet && overlaps(table, area)),
-    ),
+    yardBlocks(sheet, made).filter(({ area }) => !tables.some((table) => overlaps(table, area))),
   );
   return [...inTables, ...outside].filter(({ area }) => area.bottom > area.top);
 }
 
-function yardTable(table: SheetTable): YardSheet | null {
-  const roles = table.headings ? yardRoles(table.columns) : null;
-  if (!roles) return null;
+function yardTable(table: SheetTable, made: Made): YardSheet | null {
+  if (!table.headings || !yardRoles(table.columns)) return null;
   const area = { ...table, bottom: table.bottom - table.totals };
-  return yardSheet(area, tableReference(table), roles);
+  return yardSheet(area, tableReference(table), table.columns, made);
 }
 
-function yardBlocks(
-  sheet: Worksheet,
-  filled: ReadonlySet<string>,
-  computed: readonly string[],
-): YardSheet[] {
+function yardBlocks(sheet: Worksheet, made: Made): YardSheet[] {
   const found: YardSheet[] = [];
   for (let row = 1; row <= Math.min(ROWS_SEARCHED, sheet.rowCount); row++) {
-    for (const { left, headings } of segmentsOf(sheet, row, filled, computed)) {
+    for (const { left, headings } of segmentsOf(sheet, row, made.filled, made.computed)) {
       const roles = yardRoles(headings);
       if (!roles) continue;
-      const hive = left + roles.indexOf("hive");
-      const bottom = lastHive(sheet, row, hive);
+      const bottom = lastHive(sheet, row, left + roles.indexOf("hive"));
       const area = { sheet, top: row, left, bottom, right: left + headings.length - 1 };
       if (found.some((other) => overlaps(other.area, area))) continue;
-      found.push(yardSheet(area, absolute(addressOf(area)), roles));
+      found.push(yardSheet(area, absolute(addressOf(area)), headings, made));
     }
   }
   return found;
 }
 
-function yardSheet(area: Area, reference: string, roles: readonly (Role | null)[]): YardSheet {
+function yardSheet(
+  area: Area,
+  reference: string,
+  headings: readonly string[],
+  { calculated }: Made,
+): YardSheet {
+  const { roles } = matchHeadings(headings);
   const contracts = roles.indexOf("contract");
   const rows = Array.from({ length: area.bottom - area.top }, (_, i) => area.top + 1 + i);
   const hasContracts =
     contracts >= 0 &&
     rows.some((row) => textAt(area.sheet, row, area.left + contracts).trim() !== "");
-  return { area, reference, hasContracts };
+  const doubled = doubledColumns(area, roles, calculated).map((k) => [k, headings[k]!] as const);
+  return { area, reference, hasContracts, doubled: new Map(doubled) };
+}
+
+/** The cells of a yard sheet as they are graded: a column that counts again is left out. */
+export function cellsOf({ area, doubled }: YardSheet): unknown[][] {
+  const [headings = [], ...rows] = valuesIn(area);
+  return [headings.map((heading, k) => (doubled.has(k) ? "" : heading)), ...rows];
 }
 
 function yardRoles(headings: readonly string[]): readonly (Role | null)[] | null {

@@ -6,7 +6,14 @@ import { addColumns, computedHeadings } from "./columns.js";
 import { writeWhole } from "./files.js";
 import { findYardSheets, type YardSheet } from "./find.js";
 import { formulasOf } from "./formulas.js";
-import { contractNamed, gradingOf, gradingsOf, refuseUnsaidDateSystem, wishOf } from "./grading.js";
+import {
+  contractNamed,
+  gradingOf,
+  gradingsOf,
+  refuseUnsaidDateSystem,
+  wishOf,
+  type Wish,
+} from "./grading.js";
 import { hiveReport } from "./hive-report.js";
 import { lossesBetween } from "./losses.js";
 import type { Done, Order } from "./order.js";
@@ -22,19 +29,22 @@ export async function gradeWorkbook(
   order: Order,
 ): Promise<Done> {
   const { progress, width } = order;
+  const wish = wishOf(order);
   const yards = findYardSheets(workbook, computedHeadings());
   const hasFormulas = formulasOf(workbook).some((formula) => formula.ours);
   if (yards.length === 0 && !hasFormulas) throw new Problem(NOTHING);
   const terms = termsFor(workbook, order);
   if (terms && order.under !== null) contractNamed(terms, order.under);
   if (workbook.properties.date1904 && yards.length > 0) {
-    refuseUnsaidDateSystem(yards, terms, wishOf(order));
+    refuseUnsaidDateSystem(yards, terms, wish);
   }
-  if (!hasFormulas) addAllColumns(yards, terms, order);
+  if (!hasFormulas) addAllColumns(workbook, yards, terms, wish);
   progress.step("calculating");
   const outcome = settle(calculate(workbook, functions, progress.tick));
   const calculated = terms && { ...terms, values: valuesIn(terms.area) };
-  const reports = yards.flatMap((yard) => reportOn(yard, calculated, order, hasFormulas));
+  const reports = yards.flatMap((yard) =>
+    reportOn(yard, calculated, wish, { width, extra: hasFormulas }),
+  );
   if (order.asValues) formulasOf(workbook).forEach(({ cell }) => (cell.value = cell.result));
   restore();
   progress.step("writing");
@@ -54,27 +64,35 @@ const NOTHING =
 
 function termsFor(workbook: Workbook, { contract }: Order): Terms | null {
   const own = findTerms(workbook);
-  if (contract.kind !== "terms") return own && nameTerms(workbook, own);
+  if (contract.kind !== "terms") return own;
   if (!own) return copyTerms(workbook, contract.terms);
-  if (sameTerms(own, contract.terms)) return nameTerms(workbook, own);
+  if (sameTerms(own, contract.terms)) return own;
   throw new Problem(
     `The workbook has terms of its own, and they are not those of ${contract.path}. ` +
       `Leave out --contract to grade by its own, or take them out of the workbook.`,
   );
 }
 
-function addAllColumns(yards: readonly YardSheet[], terms: Terms | null, order: Order): void {
-  const wish = wishOf(order);
-  const graded = yards.map((yard) => [yard, gradingOf(yard, terms, wish)] as const);
-  for (const [yard, grading] of graded) addColumns(yard, grading);
+function addAllColumns(
+  workbook: Workbook,
+  yards: readonly YardSheet[],
+  terms: Terms | null,
+  wish: Wish,
+): void {
+  const named = terms && wish.standard === null ? nameTerms(workbook, terms) : terms;
+  for (const yard of yards) addColumns(yard, gradingOf(yard, named, wish));
 }
 
 /** Where the workbook's own formulas are what counts, a table that cannot be made is no failure. */
-function reportOn(yard: YardSheet, terms: Terms | null, order: Order, extra: boolean): string[] {
-  const wish = wishOf(order);
+function reportOn(
+  yard: YardSheet,
+  terms: Terms | null,
+  wish: Wish,
+  { width, extra }: { width: number; extra: boolean },
+): string[] {
   if (extra && terms === null && wish.standard === null) return [];
   try {
-    return [...hiveReport(yard, gradingsOf(yard, terms, wish), order.width), ""];
+    return [...hiveReport(yard, gradingsOf(yard, terms, wish), width), ""];
   } catch (error) {
     if (extra && error instanceof Problem) return [error.message, ""];
     throw error;

@@ -1,8 +1,7 @@
 import { gradesOf } from "../core/grade.js";
 import { Refusal } from "../core/refusal.js";
-import { valuesIn } from "./area.js";
 import type { Grading } from "./columns.js";
-import type { YardSheet } from "./find.js";
+import { cellsOf, type YardSheet } from "./find.js";
 import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
 import { Problem } from "./problem.js";
@@ -17,7 +16,7 @@ const SIDE_BY_SIDE = 2;
 /** The hives of a yard sheet with their strength and grade, then how many of each grade a lot has. */
 export function hiveReport(yard: YardSheet, gradings: readonly Grading[], width: number): string[] {
   const { sheet, top } = yard.area;
-  const values = valuesIn(yard.area);
+  const values = cellsOf(yard);
   const lists = gradings.map((grading) => linesOf(values, grading));
   const own = gradings[0]?.contract === null;
   return [

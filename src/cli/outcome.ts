@@ -1,8 +1,9 @@
 import type { CellError } from "../functions/cells.js";
 import { addressOf, cellAddress, type Area } from "./area.js";
-import { filledBy, type Calculated } from "./calculate.js";
+import type { Calculated } from "./calculate.js";
 import { eachCellOf, type Formula, type Result } from "./formulas.js";
 import { asSaved } from "./rewrite.js";
+import { filledBy } from "./spread.js";
 import { serialOf } from "./values.js";
 
 /** Something to be told about a cell. */

@@ -14,11 +14,17 @@ export function unsupported(
   const reasons = new Map<number, string>();
   cut.forEach((parts, number) => {
     const name = functionsIn(parts).find((fn) => unknown.has(fn));
-    if (name !== undefined) reasons.set(number, `${name} is not known here`);
+    if (name !== undefined) reasons.set(number, `${asTyped(name)} is not known here`);
     else if (readsOtherWorkbook(parts)) reasons.set(number, "it reads another workbook");
     else if (callsResult(parts)) reasons.set(number, "it writes a function and calls it in one");
   });
   return reasons;
+}
+
+/** A function's name without what only files put before it. */
+function asTyped(name: string): string {
+  const [, prefix, id] = /^_XLDUDF_([^_]+)_(.+)$/.exec(name) ?? [];
+  return prefix ? `${prefix}.${id}` : name.replace(/^_XLFN\.(?:_XLWS\.)?/, "");
 }
 
 /** The two that are taken out of a formula before it is calculated. */

@@ -44,9 +44,19 @@ export function broodOfBoxes(
   });
   if (!held.every((part) => part !== null)) return { fullFrames: null, combs, cover: null };
   const full = sum(held.map((part, k) => scale(part, equivalent(sizes[k]!, frame))));
-  const only = covers.every((cover) => cover === covers[0]) ? covers[0] : null;
-  const mean = combs.middle === 0 ? exactly(0) : scale(sum(held), 100 / combs.middle);
-  return { fullFrames: full, combs, cover: only ?? mean };
+  return { fullFrames: full, combs, cover: meanCover(sum(held), combs) };
+}
+
+/** How much of its combs brood covers: end by end, since the doubt about the combs is not its own. */
+function meanCover(held: Estimate, combs: Estimate): Estimate {
+  const percent = (full: number, count: number): number => (count === 0 ? 0 : (100 * full) / count);
+  const { high } = held;
+  return {
+    ...held,
+    low: percent(held.low, combs.low),
+    middle: percent(held.middle, combs.middle),
+    high: high === null || combs.high === null ? null : percent(high, combs.high),
+  };
 }
 
 /**

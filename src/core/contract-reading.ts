@@ -141,7 +141,10 @@ function parse(label: string, kind: TermKind, value: unknown, written: Written):
     case "text":
       return shown(value).trim();
     case "choice":
-      return kind.choices.find((choice) => choice.toLowerCase() === text) ?? refuse(kind.choices.join(" or "));
+      return (
+        kind.choices.find((choice) => choice.toLowerCase() === text) ??
+        refuse(kind.choices.join(" or "))
+      );
     case "yes or no":
       if (value === true || text === "yes") return true;
       return value === false || text === "no" ? false : refuse("yes or no");

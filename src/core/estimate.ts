@@ -60,10 +60,11 @@ export function scale(estimate: Estimate, factor: number): Estimate {
  * again it is itself.
  */
 export function print(
-  { low, middle, high }: Estimate,
+  { low, middle, high, dead }: Estimate,
   decimal: "." | "," = ".",
   sign = "",
 ): string {
+  if (dead) return "dead";
   const text =
     high === null
       ? `${plain(middle)}+`

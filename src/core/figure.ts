@@ -101,7 +101,7 @@ function value(walk: Walk): number | null {
   const part = eighthsAhead(walk) ? null : partOf(walk);
   // Half in a column of eighths could be half a side or half an eighth.
   if (part !== null && walk.kind === "eighths") return null;
-  if (part !== null) return walk.kind === "percent" ? part * 100 : part;
+  if (part !== null) return walk.kind === "percent" && !unitAhead(walk) ? part * 100 : part;
   const whole = eighthsOf(walk) ?? numberOf(walk) ?? wordOf(walk);
   if (whole === null) return null;
   const mark = walk.at;
@@ -147,6 +147,15 @@ function wordOf(walk: Walk): number | null {
   return count;
 }
 
+/** `½ %` is half a percent, and `½` alone half of the comb. */
+function unitAhead({ kind, words, at }: Walk): boolean {
+  return KINDS[kind].words.has(words[at]?.text ?? "");
+}
+
+function partWord(text: string): number | undefined {
+  return Object.hasOwn(PART_WORDS, text) ? PART_WORDS[text] : undefined;
+}
+
 /** A part of one: a fraction sign, `1/2`, or a word. */
 function partOf(walk: Walk): number | null {
   const [first, slash, second] = walk.words.slice(walk.at, walk.at + 3);
@@ -158,8 +167,8 @@ function partOf(walk: Walk): number | null {
     return slashed(walk, first.text, second.text);
   }
   if (first?.kind !== "word") return null;
-  const two = slash?.kind === "word" ? PART_WORDS[`${first.text} ${slash.text}`] : undefined;
-  const one = PART_WORDS[first.text];
+  const two = slash?.kind === "word" ? partWord(`${first.text} ${slash.text}`) : undefined;
+  const one = partWord(first.text);
   if (two === undefined && one === undefined) return null;
   walk.at += two === undefined ? 1 : 2;
   return two ?? one ?? null;

@@ -21,6 +21,8 @@ export interface Requirement {
   readonly name: "frames" | "brood" | "queen" | "stores";
   /** What is asked, in the contract's measure; 1 for a laying queen. */
   readonly asked: number;
+  /** What meets it: for frames, by the way in which the contract reads a part frame. */
+  readonly least: number;
   readonly has: Estimate | null;
   readonly verdict: Verdict;
 }
@@ -33,11 +35,14 @@ export interface GradeOfHive {
   readonly best: string;
 }
 
-/** What a hive is short of the next better grade; amounts of 0 where it is the other that is short. */
+/**
+ * What a hive is short of the next better grade; 0 where it is the other that is short, and null for
+ * brood that is asked for and was not judged.
+ */
 export interface Shortfall {
   readonly grade: string;
   readonly frames: number;
-  readonly brood: number;
+  readonly brood: number | null;
 }
 
 // A sum of thirds or tenths may fall short of a whole number by a rounding of the machine's.
@@ -73,7 +78,7 @@ export function requirementsOf(contract: Contract, hive: Hive): Requirement[] {
   const grades = gradesOf(contract);
   const lowest = contract.minimumFrames || (grades[grades.length - 1]?.frames ?? 0);
   return [
-    requirement("frames", lowest, hive.frames),
+    requirement("frames", lowest, hive.frames, leastFrames(contract, lowest)),
     requirement("brood", contract.brood, broodAsCounted(contract, hive.brood)),
     requirement("queen", contract.layingQueen ? 1 : 0, yesAsOne(hive.queen)),
     requirement("stores", contract.stores, hive.stores),
@@ -113,12 +118,12 @@ export function shortOf(contract: Contract, hive: Hive): Shortfall | null {
   const index = grades.findIndex((grade) => grade.name === name);
   const next = grades[index < 0 ? grades.length - 1 : index - 1];
   if (!next) return null;
-  const brood = at(broodAsCounted(contract, hive.brood), "middle") ?? 0;
+  const brood = at(broodAsCounted(contract, hive.brood), "middle");
   const broodAsked = Math.max(next.brood, contract.brood);
   return {
     grade: next.name,
-    frames: Math.max(0, leastFrames(contract, next) - hive.frames.middle),
-    brood: Math.max(0, broodAsked - brood),
+    frames: Math.max(0, leastFrames(contract, next.frames) - hive.frames.middle),
+    brood: broodAsked > 0 && brood === null ? null : Math.max(0, broodAsked - (brood ?? 0)),
   };
 }
 
@@ -134,7 +139,7 @@ export function reasonOf(contract: Contract, hive: Hive, grade: GradeOfHive | nu
     if (r.verdict === "not met") {
       return r.name === "queen" ? "no laying queen" : `${r.name} ${printed(r.has)} of ${r.asked}`;
     }
-    const open = r.verdict === "met" && enough(at(r.has, "low"), r.asked) === false;
+    const open = r.verdict === "met" && enough(at(r.has, "low"), r.least) === false;
     return open ? `${r.name} ${printed(r.has)} of ${r.asked}: not met at the low end` : [];
   });
   if (grade !== null && grade.worst !== grade.best) {
@@ -169,7 +174,7 @@ function gradeAt(contract: Contract, hive: Hive, end: End): string {
   const brood = at(broodAsCounted(contract, hive.brood), end);
   const asked = requirementsAt(contract, hive, end);
   for (const grade of gradesOf(contract)) {
-    if (frames < leastFrames(contract, grade) - TOLERANCE) continue;
+    if (frames < leastFrames(contract, grade.frames) - TOLERANCE) continue;
     const needs = [...asked, { name: "brood", met: enough(brood, grade.brood) }];
     if (needs.some((need) => need.met === false)) continue;
     const unknown = needs.find((need) => need.met === null);
@@ -206,15 +211,20 @@ function enough(has: number | null, asked: number): boolean | null {
 }
 
 /** The least frames that reach a grade, by the way in which the contract reads a part frame. */
-function leastFrames({ partFrame }: Contract, { frames }: Grade): number {
+function leastFrames({ partFrame }: Contract, frames: number): number {
   if (partFrame === "between") return frames;
   return partFrame === "down" ? Math.ceil(frames) : Math.ceil(frames) - 1 / 2;
 }
 
-function requirement(name: Requirement["name"], asked: number, has: Estimate | null): Requirement {
-  const met = enough(at(has, "middle"), asked);
+function requirement(
+  name: Requirement["name"],
+  asked: number,
+  has: Estimate | null,
+  least = asked,
+): Requirement {
+  const met = enough(at(has, "middle"), least);
   const verdict = asked <= 0 ? "not asked" : met === null ? "not judged" : met ? "met" : "not met";
-  return { name, asked, has, verdict };
+  return { name, asked, least, has, verdict };
 }
 
 function at(estimate: Estimate | null, end: End): number | null {

@@ -35,13 +35,14 @@ export const STANDARDS: readonly Standard[] = [
     { "average frames": 8, "minimum frames": 6 },
     "Almond Board of California, Honey Bee Best Management Practices, p. 7",
     "read",
+    "2 hives an acre",
   ),
   standard(
     "California Extension, strong hive",
     { "minimum frames": 8, brood: 1, "brood counted as": "combs", "laying queen": "yes" },
     "University of California Extension (Niederholzer)",
     "read",
-    `1 to 2 frames of brood; ${UNSAID}`,
+    `1 to 2 frames of brood; 1 to 3 hives an acre; ${UNSAID}`,
   ),
   standard(
     "California Beekeepers 1968",
@@ -123,7 +124,7 @@ export const STANDARDS: readonly Standard[] = [
     { "minimum frames": 12, brood: 4, "brood counted as": "full frames" },
     "New Zealand kiwifruit pollination standard",
     "read",
-    "about 30,000 bees; 4 full frames of brood, or 7 at 60 % (7,000 cm2)",
+    "about 30,000 bees; 4 full frames of brood, or 7 at 60 % (7,000 cm2); 8 to 10 hives a hectare",
   ),
   standard(
     "California Food & Agricultural Code",

@@ -80,6 +80,6 @@ function frameOfComb(first: Estimate, second: Estimate, rule: CombRule): Estimat
     middle: counts(first.middle, second.middle),
     high: counts(first.high ?? 100, second.high ?? 100),
     dead: first.dead,
-    note: first.note,
+    note: [...new Set([first.note, second.note])].filter((note) => note !== "").join("; "),
   };
 }

@@ -109,7 +109,7 @@ export const TERMS: readonly Term[] = [
     "partFrame",
     oneOf("down", "nearest", "between"),
     "between",
-    "How 7.5 frames is read against grades: as 7 (down), as 8 (nearest), or as it is (between).",
+    "How 7.5 frames is read against grades and the minimum: as 7 (down), as 8 (nearest), or as it is (between).",
   ),
   term(
     "brood",

@@ -32,6 +32,7 @@ export function normalise(text: string): string {
     .replaceAll("\u2044", "/")
     .replace(FOREIGN_DIGIT, digitValue)
     .replace(DASH, "-")
+    .replaceAll("\uFE0F", "")
     .replace(/\s+/gu, " ")
     .trim()
     .toLowerCase();

@@ -41,7 +41,7 @@ const parameters = [
  * Brood of each hive in full-frame equivalents, in combs that hold brood, or in worker cells.
  *
  * @remarks Standards ask for one or the other, and they differ: 5 combs half covered are 5 combs and
- * 2.5 full frames. Full frames need the cover. Cells are frame at 3.96 a cm2 on both sides.
+ * 2.5 full frames. Full frames need the cover. Cells are counted at 3.96 a cm2 on both sides.
  * @example =COMB.BROOD_FRAMES(7,60) gives 4.2; =COMB.BROOD_FRAMES(7,60,"combs") gives 7.
  * @customfunction BROOD_FRAMES
  * @helpurl https://localhost:3000/help.html#BROOD_FRAMES
@@ -49,8 +49,8 @@ const parameters = [
  * @param cover Percent of those combs that brood covers on average, 0 to 100: one, or a row each, or a column a box too.
  * @param counted_as "full frames" (also where left out), "combs" or "cells".
  * @param columns_are "boxes" with counts (also where left out), "combs" with the percent of each comb, "cells" of worker brood, or the area on all sides in "cm2" or "in2".
- * @param box_frames Frame in the boxes: deep (also where left out), medium, shallow, national deep, dadant, or a size such as 42 x 27 cm; one, or a row of one for each column.
- * @param frame Frame in which full frames are frame: deep where left out.
+ * @param box_frames Frame in the boxes: deep, medium, shallow, national deep, dadant, or a size such as 42 x 27 cm; one, or a row of one for each column; the same as frame where left out.
+ * @param frame Frame in which full frames are counted: deep where left out.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
  * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.
  * @param inspected Date or year of the inspection, one or a row each: a count that became a date has that year.

@@ -1,4 +1,3 @@
-import { Refusal } from "../core/refusal.js";
 import { CellError, toCellError, type Cell } from "./cells.js";
 
 /** One parameter of a sheet function: how a host passes it, and how what was passed is read. */
@@ -86,7 +85,9 @@ export function call(fn: SheetFunction, values: readonly unknown[], maxCells: nu
 
 function countCells(value: unknown): number {
   if (!Array.isArray(value)) return 1;
-  return Array.isArray(value[0]) ? value.length * value[0].length : value.length;
+  let cells = 0;
+  for (const row of value as unknown[]) cells += Array.isArray(row) ? row.length : 1;
+  return cells;
 }
 
 function tooLarge(cells: number, maxCells: number): Cell[][] {
@@ -112,9 +113,4 @@ export function toBlock(value: unknown): unknown[][] {
     const cells: unknown[] = Array.isArray(row) ? row : [row];
     return Array.from({ length: width }, (_, k) => cells[k] ?? null);
   });
-}
-
-/** Refuses a value of an option by naming what may stand there. */
-export function refuseOption(value: unknown, expected: string): never {
-  throw new Refusal(`${JSON.stringify(value) ?? "nothing"} is not one of the choices: ${expected}`);
 }

@@ -1,7 +1,7 @@
 import { gradeOf, reasonOf, requirementsOf, shortOf, type Hive } from "../core/grade.js";
 import { DEAD_OUT } from "../core/contract-check.js";
 import type { Contract } from "../core/contract.js";
-import type { Cell } from "./cells.js";
+import { CellError, type Cell } from "./cells.js";
 import { contractOfRow } from "./contracts.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { boxFrames, onceEach } from "./frames.js";
@@ -127,9 +127,16 @@ export function SHORT_OF(
     const parts = part === "all" ? (["frames", "brood", "grade"] as const) : [part];
     return underContract(args.slice(0, 9) as HiveArguments, parts.length, (contract, hive) => {
       const short = shortOf(contract, hive);
-      return parts.map((p) => (short === null ? "" : short[p]));
+      return parts.map((p) => (short === null ? "" : (short[p] ?? broodNotJudged())));
     });
   });
+}
+
+function broodNotJudged(): CellError {
+  return new CellError(
+    "#N/A",
+    "the next grade asks for brood, and that is not judged for this hive",
+  );
 }
 
 const shortParameters = [

@@ -57,9 +57,10 @@ function broodAt(
   if (brood === null || (!blankIsNone && brood.isEmpty(i))) return null;
   const boxes = brood.estimates(i, "count", contract, year);
   const total = sum(boxes);
+  const sizes = broodFrames(contract);
   if (cover !== null || total.middle === 0) {
     const covers = coversOf(cover, i, boxes.length, contract);
-    return broodOfBoxes(boxes, broodFrames(contract), covers, contract.frame);
+    return broodOfBoxes(boxes, sizes, covers, contract.frame);
   }
   return contract.broodMeasure === "combs"
     ? { combs: total, fullFrames: null, cover: null }

@@ -23,7 +23,8 @@ export const writtenParameters = [writtenParameter, optional(hives("inspected"))
 
 function readWriting(value: unknown): Writing {
   const words = normalise(String(value)).split(/ ?[,;] ?/);
-  return words.reduce<Writing>((writing, word) => {
+  const said = words.filter((word) => word !== "");
+  return said.reduce<Writing>((writing, word) => {
     if (Object.hasOwn(WORDS, word)) return { ...writing, ...WORDS[word] };
     const known = Object.keys(WORDS).map(quote).join(", ");
     throw new Refusal(`${quote(word)} stands where one or more of ${known} were expected`);

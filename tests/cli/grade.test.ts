@@ -87,6 +87,19 @@ describe("a workbook without formulas", () => {
     expect(err).toContain('sheet "Yard" would stand in G1:M5, but cell J4 is filled');
   });
 
+  it("with a total of what is counted beside it is refused, for bees would be counted twice", async () => {
+    const book = yardBook();
+    const sheet = book.getWorksheet("Yard")!;
+    sheet.getCell("F1").value = "Total bees";
+    for (let r = 2; r <= 5; r++) sheet.getCell(r, 6).value = { formula: `C${r}*1`, result: 7 };
+    const test = await folder({ "yard.xlsx": await bytesOf(book) });
+    const { code, err } = await test.run("grade", "yard.xlsx", "--for", "Cherry");
+    expect([code, err]).toEqual([1, expect.stringContaining('The column "Total bees"')]);
+    sheet.getCell("F1").value = "Sum";
+    const named = await folder({ "yard.xlsx": await bytesOf(book) });
+    expect(await named.run("grade", "yard.xlsx", "--for", "Cherry")).toMatchObject({ code: 0 });
+  });
+
   it("may keep its yard sheet in a table, under a title and beside its terms", async () => {
     const book = yardBook([], null);
     const sheet = book.getWorksheet("Yard")!;
@@ -143,6 +156,41 @@ describe("a workbook without formulas", () => {
     await new Promise((resolve) => setTimeout(resolve, 1100));
     await test.run("grade", "yard.xlsx", "--for", "Cherry", "--out", "two.xlsx");
     expect((await test.bytes("one.xlsx")).equals(await test.bytes("two.xlsx"))).toBe(true);
+  });
+});
+
+describe("a workbook with formulas", () => {
+  it("is calculated, and gets nothing added", async () => {
+    const book = yardBook();
+    book.getWorksheet("Yard")!.getCell("G2").value = {
+      formula: 'COMB.GRADE(C2,Contracts!$A$1:$C$7,"Pear")',
+    };
+    const test = await folder({ "yard.xlsx": await bytesOf(book) });
+    expect(await test.run("grade", "yard.xlsx")).toMatchObject({ code: 0, err: "" });
+    const graded = await test.open("yard-graded.xlsx");
+    expect(graded.getWorksheet("Yard")!.getCell("G2").value).toEqual({
+      formula: '_xldudf_COMB_GRADE(C2,Contracts!$A$1:$C$7,"Pear")',
+      result: "good",
+    });
+    expect(graded.getWorksheet("Yard")!.columnCount).toBe(7);
+    expect(graded.definedNames.getAllNames()).toEqual([]);
+  });
+
+  it("prints its hives by what was written, not also by what was worked out from it", async () => {
+    const book = yardBook();
+    const sheet = book.getWorksheet("Yard")!;
+    sheet.getCell("F1").value = "Frames of bees";
+    for (let r = 2; r <= 5; r++) sheet.getCell(r, 6).value = { formula: `COMB.READING(C${r})` };
+    const test = await folder({ "yard.xlsx": await bytesOf(book) });
+    const { out } = await test.run("grade", "yard.xlsx");
+    expect(out).toMatch(/A1 +Shed +7.5 +18,000/);
+  });
+
+  it("is refused where --for names no contract", async () => {
+    const book = yardBook();
+    book.getWorksheet("Yard")!.getCell("G2").value = { formula: "COMB.BEES(C2)" };
+    const test = await folder({ "yard.xlsx": await bytesOf(book) });
+    expect(await test.run("grade", "yard.xlsx", "--for", "Plum")).toMatchObject({ code: 1 });
   });
 });
 
@@ -248,6 +296,14 @@ describe("the file that is read", () => {
     });
     const args = ["--contract", "terms.xlsx", "--for", "Pear", "--out", "terms.xlsx"];
     expect((await test.run("grade", "yard.xlsx", ...args)).err).toContain("is never written over");
+  });
+
+  it("leaves nothing behind where the copy cannot be written", async () => {
+    const test = await folder({ "yard.xlsx": await bytesOf(yardBook()), "x.csv": "" });
+    const args = ["--for", "Pear", "--out", "x.csv/graded.xlsx"];
+    const { code, err } = await test.run("grade", "yard.xlsx", ...args);
+    expect([code, err]).toEqual([1, expect.stringContaining("could not be written")]);
+    expect(await test.names()).toEqual(["x.csv", "yard.xlsx"]);
   });
 
   it("has a graded copy beside it that is not replaced unasked", async () => {

@@ -245,7 +245,7 @@ describe("the grade at the low and at the high end", () => {
     expect(columns(sheet, asked, half)).toEqual([["no grade", "at average", "at average"]]);
   });
 
-  it.fails("takes the doubt in how many combs hold brood for none in how they are covered", () => {
+  it("takes the doubt in how many combs hold brood for none in how they are covered", () => {
     // CAPA (retold): 5 combs half covered. 5 to 8 combs are 5 at the least, each at 60 %.
     const sheet = yard(
       ["Hive", "Bees", "Top brood", "Bottom brood", "Brood %"],

@@ -114,6 +114,33 @@ const EXAMPLES: readonly Example[] = [
   // 7 x 0.60
   example("BROOD_FRAMES(7,60)", [7, 60], "gives 4.2", 4.2),
   example('BROOD_FRAMES(7,60,"combs")', [7, 60, "combs"], "gives 7", 7),
+  // 21 - (9 + 21) / 2; 24 + 2 - 10
+  example('DAYS_TO_EMERGE("capped")', ["capped"], "gives 6", 6),
+  example(
+    'DAYS_TO_EMERGE("capped","drone","latest")',
+    ["capped", "drone", "latest"],
+    "gives 16",
+    16,
+  ),
+  // 3,000 / 3 over what lives to mid-stage, 0.97 ^ 1.5
+  example("EGGS_PER_DAY(3000,6000,12000)", [3000, 6000, 12000], "gives 1047", 1000 / 0.97 ** 1.5),
+  example(
+    'EGGS_PER_DAY(1000,2000,2000,"verdict")',
+    [1000, 2000, 2000, "verdict"],
+    "gives growing",
+    "growing",
+  ),
+  // 5 x 2.45 / (5 x 2.45 + 95 x 3.96)
+  example('DRONE_SHARE(5,95,"area")', [5, 95, "area"], "gives 5", 5),
+  example(
+    'DRONE_SHARE(5,95,"area",,,"by cells")',
+    [5, 95, "area", null, null, "by cells"],
+    "gives 3.15",
+    1225 / 388.45,
+  ),
+  // 10 and 30 % empty, of 20 from memory
+  example("PATTERN(90)", [90], "gives solid", "solid"),
+  example("PATTERN(70)", [70], "gives spotty", "spotty"),
   // 7.5 is between 6 and 8
   example(`GRADE("7-8",,"${ALMOND}")`, ["7-8", null, ALMOND], 'gives "at minimum"', "at minimum"),
   example(`SHORT_OF("7-8",,"${ALMOND}")`, ["7-8", null, ALMOND], "gives 0.5", 0.5),
