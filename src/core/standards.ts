@@ -55,6 +55,7 @@ export const STANDARDS: readonly Standard[] = [
     "Rutgers New Jersey",
     {
       "minimum frames": 6,
+      "under minimum": "rejects the load",
       "share under minimum forgiven": 10,
       "forgiven against": "hives above the minimum",
       brood: 4,

@@ -1,0 +1,146 @@
+import type { Contract } from "./contract.js";
+import { DEAD_OUT, NO_GRADE } from "./contract-check.js";
+import { gradeOf, gradesOf, requirementsOf, type Hive } from "./grade.js";
+import { Refusal } from "./refusal.js";
+
+/** One look into a hive of a lot. */
+export interface Look {
+  readonly id: string;
+  /** The pallet it stands on; null where the sheet does not say. */
+  readonly pallet: string | null;
+  /** Serial number of the day; null where the sheet does not say. */
+  readonly day: number | null;
+  readonly hive: Hive;
+}
+
+/** An opened hive as the contract counts it. */
+export interface OpenedHive {
+  readonly id: string;
+  readonly pallet: string | null;
+  /** Frames of bees as judged, in the contract's frame. */
+  readonly frames: number;
+  /** The same, at most the contract's cap. */
+  readonly counted: number;
+  readonly grade: string;
+  /** Has what the contract asks of every hive: its minimum, brood, laying queen, stores. */
+  readonly accepted: boolean;
+  readonly dead: boolean;
+}
+
+/** The opened hives of a lot and how many hives it has in all. */
+export interface Lot {
+  readonly hives: readonly OpenedHive[];
+  readonly size: number;
+}
+
+/** What the opened hives come to under the contract; no word yet on how sure. */
+export interface LotCount {
+  readonly opened: number;
+  readonly deadOuts: number;
+  /** Hives that lack what is asked of every hive, dead-outs among them. */
+  readonly under: number;
+  /** Hives that the average is taken over. */
+  readonly counted: number;
+  /** Mean frames of the hives counted, each at most the cap; null where none is counted. */
+  readonly average: number | null;
+  readonly averageMet: boolean;
+  /** Whether the hives under the minimum are within what is forgiven, or do not reject the load. */
+  readonly underMet: boolean;
+  readonly met: boolean;
+  /** Hives by grade, best grade first, then those without, then dead-outs. */
+  readonly grades: ReadonlyMap<string, number>;
+}
+
+/**
+ * The opened hives of a lot, each hive once by its latest look.
+ *
+ * @param looks - in the order of the sheet
+ * @param size - hives in the lot, opened or not
+ * @throws Refusal for an empty sample, a lot smaller than it, and a hive seen twice without days
+ */
+export function lotOf(contract: Contract, looks: readonly Look[], size: number): Lot {
+  const latest = latestLooks(looks);
+  if (latest.length === 0) throw new Refusal("no hive is opened: give the yard sheet's rows");
+  if (!Number.isInteger(size) || size < latest.length) {
+    throw new Refusal(`a lot of ${size} hives, and ${latest.length} of them are opened`);
+  }
+  return { hives: latest.map((look) => openedHive(contract, look)), size };
+}
+
+function latestLooks(looks: readonly Look[]): Look[] {
+  const byId = new Map<string, Look>();
+  for (const look of looks) {
+    const known = byId.get(look.id);
+    if (known !== undefined && (known.day === null || look.day === null || known.day === look.day)) {
+      throw new Refusal(`hive ${look.id} stands twice, and no later day says which look counts`);
+    }
+    if (known === undefined || known.day! < look.day!) byId.set(look.id, look);
+  }
+  return [...byId.values()];
+}
+
+function openedHive(contract: Contract, { id, pallet, hive }: Look): OpenedHive {
+  const frames = hive.frames.middle;
+  const cap = contract.mostFrames || Infinity;
+  const asked = requirementsOf(contract, hive);
+  const unjudged = asked.find((r) => r.verdict === "not judged" && !hive.frames.dead);
+  if (unjudged !== undefined && asked.every((r) => r.verdict !== "not met")) {
+    throw new Refusal(`hive ${id}: ${unjudged.name} is asked for and is not judged`, "unknown");
+  }
+  return {
+    id,
+    pallet,
+    frames,
+    counted: Math.min(frames, cap),
+    grade: gradeOf(contract, hive).name,
+    accepted: !hive.frames.dead && asked.every((r) => r.verdict !== "not met"),
+    dead: hive.frames.dead,
+  };
+}
+
+/** Whether a hive enters the lot's average, by what the contract does with hives under the minimum. */
+export function isCounted({ underMinimum }: Contract, hive: OpenedHive): boolean {
+  return hive.accepted || underMinimum !== "left out";
+}
+
+/**
+ * What the opened hives come to: their average in the contract's way, hives under the minimum, and
+ * whether the sample meets the contract. Contracts settle on the sample.
+ *
+ * @example
+ * // 10, 8 and 4 frames, average 8, minimum 6, those under it left out: the average is 9
+ */
+export function countLot(contract: Contract, { hives, size }: Lot): LotCount {
+  const counted = hives.filter((hive) => isCounted(contract, hive));
+  const under = hives.filter((hive) => !hive.accepted).length;
+  const total = counted.reduce((sum, hive) => sum + hive.counted, 0);
+  const average = counted.length === 0 ? null : total / counted.length;
+  const averageMet = contract.averageFrames === 0 || (average ?? 0) >= contract.averageFrames - 1e-9;
+  const underMet =
+    contract.underMinimum !== "rejects the load" || under <= forgiven(contract, hives, size) + 1e-9;
+  return {
+    opened: hives.length,
+    deadOuts: hives.filter((hive) => hive.dead).length,
+    under,
+    counted: counted.length,
+    average,
+    averageMet,
+    underMet,
+    met: averageMet && underMet,
+    grades: byGrade(contract, hives),
+  };
+}
+
+/** Hives under the minimum that the contract forgives among those opened. */
+function forgiven(contract: Contract, hives: readonly OpenedHive[], size: number): number {
+  const share = contract.forgivenShare / 100;
+  if (contract.forgivenAgainst === "hives opened") return share * hives.length;
+  if (contract.forgivenAgainst === "hives in the lot") return share * size;
+  const above = hives.filter((hive) => hive.frames > contract.minimumFrames + 1e-9).length;
+  return Math.min(share * hives.length, above);
+}
+
+function byGrade(contract: Contract, hives: readonly OpenedHive[]): Map<string, number> {
+  const names = [...gradesOf(contract).map((grade) => grade.name), NO_GRADE, DEAD_OUT];
+  return new Map(names.map((name) => [name, hives.filter((hive) => hive.grade === name).length]));
+}
