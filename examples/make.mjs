@@ -23,10 +23,14 @@ const spill = (ref, formula) => ({ formula, ref, shareType: "array", isDynamicAr
 const last = rows.length + 1;
 
 function addYard() {
-  const sheet = workbook.addWorksheet("Yard", { views: [{ state: "frozen", xSplit: 1, ySplit: 1 }] });
+  const sheet = workbook.addWorksheet("Yard", {
+    views: [{ state: "frozen", xSplit: 1, ySplit: 1 }],
+  });
   sheet.addRow(HEADINGS).font = BOLD;
   for (const cells of rows) {
-    const row = sheet.addRow(cells.map((cell) => (cell === "" ? null : (cell.day ?? cell.date ?? cell))));
+    const row = sheet.addRow(
+      cells.map((cell) => (cell === "" ? null : (cell.day ?? cell.date ?? cell))),
+    );
     row.getCell(4).numFmt = "d-mmm-yy";
     cells.forEach((cell, k) => {
       if (k > 3 && k < 8) row.getCell(k + 1).numFmt = cell.date ? "d-mmm" : "@";
@@ -38,7 +42,8 @@ function addYard() {
     "U2",
     `COMB.GRADE(E2:F${last},Terms,"Pear",G2:G${last},H2:H${last},I2:I${last})`,
   );
-  for (const address of ["M1", "N1", "O1", "P1", "Q1", "R1", "S1", "U1"]) sheet.getCell(address).font = BOLD;
+  for (const address of ["M1", "N1", "O1", "P1", "Q1", "R1", "S1", "U1"])
+    sheet.getCell(address).font = BOLD;
   const widths = [7, 9, 7, 11, 13, 15, 12, 9, 13, 15, 34, 3, 14, 9, 16, 13, 10, 13, 60, 3, 12];
   widths.forEach((width, k) => (sheet.getColumn(k + 1).width = width));
 }

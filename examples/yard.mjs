@@ -98,10 +98,20 @@ export const rows = Object.entries(LOTS).flatMap(([lot, lines]) =>
     .map((line, i) => {
       const written = line.split("|").map((cell) => cell.trim());
       const figures = written.map((text) =>
-        text in TYPED_AS_DATE ? { date: TYPED_AS_DATE[text] } : /^\d+$/.test(text) ? Number(text) : text,
+        text in TYPED_AS_DATE
+          ? { date: TYPED_AS_DATE[text] }
+          : /^\d+$/.test(text)
+            ? Number(text)
+            : text,
       );
       const pallet = `${lot[0]}${Math.floor(i / 4) + 1}`;
-      return [`${lot[0]}${String(i + 1).padStart(2, "0")}`, lot, pallet, { day: OPENED[lot] }, ...figures];
+      return [
+        `${lot[0]}${String(i + 1).padStart(2, "0")}`,
+        lot,
+        pallet,
+        { day: OPENED[lot] },
+        ...figures,
+      ];
     }),
 );
 
@@ -110,7 +120,12 @@ export const TERMS = [
   ["Term", "Cherry", "Pear", "Meaning"],
   ["average frames", 8, 7, "frames of bees the lot must have on average"],
   ["minimum frames", 6, 5, "frames of bees a hive must have"],
-  ["under minimum", "left out", "counted", "left out of the average, counted in it, or rejects the load"],
+  [
+    "under minimum",
+    "left out",
+    "counted",
+    "left out of the average, counted in it, or rejects the load",
+  ],
   ["comb rule", "two-thirds", "two-thirds", "a comb counts once two-thirds of it are covered"],
   ["frame size", "deep", "deep", "the frame in which the contract counts"],
   ["most frames a hive", 12, "", "a stronger hive counts as this many in the average"],

@@ -3,7 +3,7 @@ import { detectDelimiter, formatCsv, parseCsv } from "@cj-tech-master/excelts/cs
 import { CellError, type Cell } from "../functions/cells.js";
 import type { Area } from "./area.js";
 import { Problem } from "./problem.js";
-import { newWorkbook } from "./workbook.js";
+import { newWorkbook } from "./save.js";
 
 /** A text file of cells, with every line as it stands in the file. */
 export interface CsvFile {

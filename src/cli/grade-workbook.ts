@@ -21,7 +21,8 @@ import { settle } from "./outcome.js";
 import { Problem } from "./problem.js";
 import { summary } from "./summary.js";
 import { copyTerms, findTerms, nameTerms, sameTerms, type Terms } from "./terms.js";
-import { partsOf, saveWorkbook, type OpenedWorkbook } from "./workbook.js";
+import { saveWorkbook } from "./save.js";
+import { partsOf, type OpenedWorkbook } from "./workbook.js";
 
 /** Calculates a workbook, with computed columns beside each yard sheet where it has no formulas of ours. */
 export async function gradeWorkbook(

@@ -115,22 +115,3 @@ function keepWhatIfValues(workbook: Workbook): void {
     );
   }
 }
-
-/** When a file says neither when it was made nor when it was changed, the copy must not say today. */
-const UNKNOWN_DATE = new Date(Date.UTC(2000, 0, 1));
-
-export function newWorkbook(): Workbook {
-  const workbook = new Workbook();
-  workbook.created = workbook.modified = UNKNOWN_DATE;
-  return workbook;
-}
-
-/** The bytes of the workbook as an .xlsx; the same workbook gives the same bytes. */
-export async function saveWorkbook(workbook: Workbook): Promise<Uint8Array> {
-  workbook.created ??= UNKNOWN_DATE;
-  workbook.modified ??= workbook.created;
-  return workbook.xlsx.writeBuffer({
-    validate: false,
-    zip: { modTime: new Date(1980, 0, 1), timestamps: "dos" },
-  });
-}

@@ -71,7 +71,10 @@ function latestLooks(looks: readonly Look[]): Look[] {
   const byId = new Map<string, Look>();
   for (const look of looks) {
     const known = byId.get(look.id);
-    if (known !== undefined && (known.day === null || look.day === null || known.day === look.day)) {
+    if (
+      known !== undefined &&
+      (known.day === null || look.day === null || known.day === look.day)
+    ) {
       throw new Refusal(`hive ${look.id} stands twice, and no later day says which look counts`);
     }
     if (known === undefined || known.day! < look.day!) byId.set(look.id, look);
@@ -115,7 +118,8 @@ export function countLot(contract: Contract, { hives, size }: Lot): LotCount {
   const under = hives.filter((hive) => !hive.accepted).length;
   const total = counted.reduce((sum, hive) => sum + hive.counted, 0);
   const average = counted.length === 0 ? null : total / counted.length;
-  const averageMet = contract.averageFrames === 0 || (average ?? 0) >= contract.averageFrames - 1e-9;
+  const averageMet =
+    contract.averageFrames === 0 || (average ?? 0) >= contract.averageFrames - 1e-9;
   const underMet =
     contract.underMinimum !== "rejects the load" || under <= forgiven(contract, hives, size) + 1e-9;
   return {

@@ -1,4 +1,5 @@
 import { link, readFile, symlink } from "node:fs/promises";
+import type { ConditionalFormattingOptions } from "@cj-tech-master/excelts";
 import { describe, expect, it } from "vitest";
 import { partsOf, textOf } from "../../src/cli/workbook.js";
 import { excelFile, sheetData } from "./excel-file.js";
@@ -148,6 +149,28 @@ describe("a workbook without formulas", () => {
     const named = [...types.matchAll(/PartName="\/([^"]+)"/g)].map((match) => match[1]!);
     expect(named).toContain("xl/theme/theme1.xml");
     expect(named.filter((name) => !parts.has(name))).toEqual([]);
+  });
+
+  it("keeps fills that leave out their pattern, and data bars, the same each time", async () => {
+    const book = yardBook();
+    const rules = [
+      {
+        type: "expression",
+        priority: 1,
+        formulae: ["C2>7"],
+        style: { fill: { type: "pattern", bgColor: { argb: "FFFFC7CE" } } },
+      },
+      { type: "dataBar", priority: 2, cfvo: [{ type: "min" }, { type: "max" }] },
+    ];
+    book
+      .getWorksheet("Yard")!
+      .addConditionalFormatting({ ref: "C2:C5", rules } as ConditionalFormattingOptions);
+    const test = await folder({ "yard.xlsx": await bytesOf(book) });
+    await test.run("grade", "yard.xlsx", "--for", "Cherry", "--out", "one.xlsx");
+    await test.run("grade", "yard.xlsx", "--for", "Cherry", "--out", "two.xlsx");
+    const styles = textOf(await partsOf(await test.bytes("one.xlsx")), "xl/styles.xml");
+    expect(styles).toContain('<patternFill><bgColor rgb="FFFFC7CE"/></patternFill>');
+    expect((await test.bytes("one.xlsx")).equals(await test.bytes("two.xlsx"))).toBe(true);
   });
 
   it("gives the same bytes each time", async () => {
