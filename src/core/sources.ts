@@ -257,6 +257,13 @@ export const sources = {
     "common extension figure",
     "read",
   ),
+  fewHives: constant(
+    "fewer opened hives of a lot than this are too few to compare lots by",
+    6,
+    "hives",
+    PRACTICE,
+    "practice",
+  ),
   poundsPerKilogram: constant(
     "pounds in a kilogram",
     1 / 0.45359237,

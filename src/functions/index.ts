@@ -1,6 +1,7 @@
 import { cellsFunction, cover, patchFunction } from "./area.js";
 import { beesFunction, beeWeight, coverToBees } from "./bees.js";
 import { broodFrames } from "./brood.js";
+import { compare } from "./compare.js";
 import { daysToEmergeFunction, eggDateFunction, emergeDateFunction } from "./clock.js";
 import { conditions } from "./conditions.js";
 import type { SheetFunction } from "./declare.js";
@@ -36,6 +37,7 @@ export const functions: readonly SheetFunction[] = [
   shortOfFunction,
   hiveCheck,
   yardColumns,
+  compare,
   standards,
   sources,
 ];

@@ -63,6 +63,15 @@ export function number(name: string, most: number): Parameter<number | null> {
   });
 }
 
+/** A confidence in percent, over 0 and under 100; 95 where it is left out. */
+export function confidence(name: string): Parameter<number> {
+  return option(name, 95, (value) => {
+    if (typeof value === "number" && value >= 1 && value < 100) return value;
+    const expected = "a confidence in percent was expected, from 1 to under 100, such as 95";
+    throw new Refusal(`${quote(String(value))} stands where ${expected}`);
+  });
+}
+
 /** One of a list of words; nothing, and the 0 that a blank cell may become, is the first of them. */
 export function choice<const C extends string>(
   name: string,
