@@ -53,7 +53,10 @@ export function addColumns(sheet: YardSheet, grading: Grading): Area {
     right: left + rows[0]!.length - 1,
   };
   refuseFilled(area);
-  eachCellOf(area, (r, c) => (area.sheet.getCell(r, c).numFmt = "General"));
+  eachCellOf(area, (r, c) => {
+    const cell = area.sheet.getCell(r, c);
+    if (cell.numFmt) cell.numFmt = "General";
+  });
   for (let c = left; c <= area.right; c++) area.sheet.getColumn(c).width ??= WIDTH;
   area.sheet.getCell(area.top, left).value = {
     formula: asSaved(`COMB.YARD_COLUMNS(${argumentsOf(reference, grading)})`),

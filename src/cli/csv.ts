@@ -90,7 +90,7 @@ export function withColumns(
   columns: readonly (readonly Cell[])[],
 ): Uint8Array {
   const { lines, delimiter, marked } = csv;
-  const width = Math.max(...lines.map(({ fields }) => fields.length));
+  const width = lines.reduce((most, { fields }) => Math.max(most, fields.length), 0);
   const text = lines.map(({ fields, raw, end }, i) => {
     const row = columns[i + 1 - area.top];
     if (!row || (raw === "" && row.every((cell) => cell === ""))) return raw + end;

@@ -5,7 +5,7 @@
 export function textTable(rows: readonly (readonly string[])[], width: number): string[] {
   const columns = (rows[0]?.length ?? 1) - 1;
   const widths = Array.from({ length: columns }, (_, k) =>
-    Math.max(...rows.map((row) => row[k]!.length)),
+    rows.reduce((most, row) => Math.max(most, row[k]!.length), 0),
   );
   const numeric = widths.map((_, k) => rows.slice(1).every((row) => /^[\d.,?]*$/.test(row[k]!)));
   const before = widths.reduce((sum, w) => sum + w + GAP.length, 0);

@@ -41,7 +41,7 @@ const OTHER = words(
 
 /** Words that any column of figures may carry. */
 const PLAIN = words(
-  "of the in on at a an no nr num number # ? count counts counted cnt est est. estimate estimated approx y n yes seen with w w/ and to from by per for this today now arrival judged covered covering opened open. looked insp inspected inspection box boxes bx body bodies brood-box deep deeps medium mediums med shallow shallows national super top bottom upper lower middle mid first second third bot btm d1 d2 d3 d4 m1 m2 s1 s2 checked graded opened hive hives colony col 1 2 3 4 5 6 one two three four frames frame fr frs fr. frm frms f combs comb full name date fr# #fr each equiv equivalents equivalent total tot",
+  "of the in on at a an no nr num number # ? count counts counted cnt est est. estimate estimated approx y n yes seen with w w/ and to from by per for this today now arrival judged covered covering opened open. looked insp inspected inspection box boxes bx body bodies brood-box deep deeps medium mediums med shallow shallows national super top bottom upper lower middle mid first second third bot btm d1 d2 d3 d4 m1 m2 s1 s2 checked graded opened hive hives colony col 1 2 3 4 5 6 one two three four frames frame fr frs fr. frm frms f combs comb full name date fr# #fr each equiv equivalents equivalent total totals tot sum",
 );
 
 interface Rule {
@@ -89,6 +89,9 @@ const RULES: readonly Rule[] = [
   rule("hive", ["hive colony col hive# tag id no # number hives"], "tag id code label hive#"),
 ];
 
+/** A sum beside the columns that it adds is no box of its own. */
+const TOTAL = words("total totals tot sum");
+
 const FRAME_WORDS = words("frames frame fr frs fr. frms combs comb");
 
 /**
@@ -116,12 +119,19 @@ export function matchHeadings(headings: readonly string[]): HeadingMatch {
     const known = parts.every(
       (w) => PLAIN.has(w) || match.may.has(w) || match.needs.flat().includes(w),
     );
-    if (known) return { role: match.role, rank: rankOf(match, parts) };
+    if (known) {
+      const isTotal = parts.some((word) => TOTAL.has(word));
+      return { role: match.role, rank: rankOf(match, parts), isTotal };
+    }
     doubts.push({ role: match.role, heading });
     return null;
   });
   const roles = found.map((match, i) => {
-    if (!match || BY_BOX.has(match.role)) return match?.role ?? null;
+    if (!match) return null;
+    if (BY_BOX.has(match.role)) {
+      const boxes = found.some((other) => other?.role === match.role && !other.isTotal);
+      return match.isTotal && boxes ? null : match.role;
+    }
     const rivals = found.filter((other) => other?.role === match.role);
     const better = rivals.some((other) => other!.rank < match.rank);
     const equals = rivals.filter((other) => other!.rank === match.rank).length;

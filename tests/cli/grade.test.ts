@@ -79,6 +79,15 @@ describe("a workbook without formulas", () => {
     expect(await test.names()).toEqual(["yard.xlsx"]);
   });
 
+  it("shows its results as numbers, whatever the format of the columns", async () => {
+    const book = yardBook();
+    book.getWorksheet("Yard")!.getColumn(7).numFmt = "d-mmm";
+    const test = await folder({ "yard.xlsx": await bytesOf(book) });
+    await test.run("grade", "yard.xlsx", "--for", "Cherry");
+    const sheet = (await test.open("yard-graded.xlsx")).getWorksheet("Yard")!;
+    expect([sheet.getCell("G2").value, sheet.getCell("H2").value]).toEqual([7.5, 18000]);
+  });
+
   it("is never written over: a filled cell in the way is named", async () => {
     const book = yardBook();
     book.getWorksheet("Yard")!.getCell("J4").value = "mine";

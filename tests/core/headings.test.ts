@@ -21,3 +21,13 @@ describe("20 heading rows written before the matching", () => {
     expect(judged.flatMap((row) => row.wrong.filter((w) => !w.asked))).toEqual([]);
   });
 });
+
+describe("a total", () => {
+  it("is no box beside the boxes that it adds", () => {
+    const { roles } = matchHeadings(["Hive", "Bees top", "Bees bottom", "Total bees"]);
+    expect(roles).toEqual(["hive", "bees", "bees", null]);
+  });
+  it("is the count where it stands alone", () => {
+    expect(matchHeadings(["Hive", "Total bees"]).roles).toEqual(["hive", "bees"]);
+  });
+});
