@@ -19,6 +19,7 @@ import { lossesBetween } from "./losses.js";
 import type { Done, Order } from "./order.js";
 import { settle } from "./outcome.js";
 import { Problem } from "./problem.js";
+import { statements } from "./statements.js";
 import { summary } from "./summary.js";
 import { copyTerms, findTerms, nameTerms, sameTerms, type Terms } from "./terms.js";
 import { saveWorkbook } from "./save.js";
@@ -46,6 +47,7 @@ export async function gradeWorkbook(
   const reports = yards.flatMap((yard) =>
     reportOn(yard, calculated, wish, { width, extra: hasFormulas }),
   );
+  const tables = statements(workbook, width);
   if (order.asValues) formulasOf(workbook).forEach(({ cell }) => (cell.value = cell.result));
   restore();
   progress.step("writing");
@@ -53,7 +55,7 @@ export async function gradeWorkbook(
   const losses = lossesBetween(parts, await partsOf(bytes));
   await writeWhole(order.output, bytes);
   return {
-    lines: [...reports, ...summary(outcome, losses, width), `Written: ${order.output}`],
+    lines: [...reports, ...tables, ...summary(outcome, losses, width), `Written: ${order.output}`],
     complete: outcome.notCalculated.length === 0,
   };
 }

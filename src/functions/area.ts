@@ -8,8 +8,8 @@ import { checkRows, eachCell } from "./hive-cells.js";
 import { cellDensity, choice, frameSize, hives, number } from "./parameters.js";
 import { PARTS, partOf, writtenParameter } from "./written.js";
 
-const cellsParameters = [
-  hives("cover"),
+/** What cells in a part of a side hang on, after the figures themselves. */
+const sideParameters = [
   choice("caste", COMB_CASTES),
   cellDensity("density"),
   optional(hives("box_frames")),
@@ -18,6 +18,7 @@ const cellsParameters = [
   choice("part", PARTS),
   writtenParameter,
 ] as const;
+const cellsParameters = [hives("cover"), ...sideParameters] as const;
 
 /**
  * Cells in a part of a comb's side, from the percent or the eighths of the side that they take.
@@ -63,16 +64,7 @@ export function CELLS(
   );
 }
 
-const coverParameters = [
-  hives("cells"),
-  choice("caste", COMB_CASTES),
-  cellDensity("density"),
-  optional(hives("box_frames")),
-  number("fill", 100),
-  choice("counted_in", ["percent", "eighths"]),
-  choice("part", PARTS),
-  writtenParameter,
-] as const;
+const coverParameters = [hives("cells"), ...sideParameters] as const;
 
 /**
  * The part of a comb's side that so many cells take, in percent or in eighths: the way back of CELLS.
