@@ -120,7 +120,7 @@ function collect(terms: Block, column: number): Map<string, unknown> {
 }
 
 /** A label without its unit in brackets or a closing colon. */
-function labelOf(cell: unknown): string {
+export function labelOf(cell: unknown): string {
   return normalise(shown(cell))
     .replace(/ ?:$/, "")
     .replace(/ ?\([^()]*\)$/, "")

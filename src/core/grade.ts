@@ -71,12 +71,13 @@ export function gradesOf(contract: Contract): readonly Grade[] {
 /**
  * Each thing that the contract asks of a hive, met or not.
  *
- * The frames asked are the minimum of a hive, or else those of the lowest grade. Judged by the
+ * The frames asked are the minimum of a hive, or else those of the contract's lowest grade: an
+ * average is asked of the lot and not of each hive. Judged by the
  * middle of each figure.
  */
 export function requirementsOf(contract: Contract, hive: Hive): Requirement[] {
-  const grades = gradesOf(contract);
-  const lowest = contract.minimumFrames || (grades[grades.length - 1]?.frames ?? 0);
+  const { minimumFrames, grades } = contract;
+  const lowest = minimumFrames || (grades[grades.length - 1]?.frames ?? 0);
   return [
     requirement("frames", lowest, hive.frames, leastFrames(contract, lowest)),
     requirement("brood", contract.brood, broodAsCounted(contract, hive.brood)),

@@ -22,7 +22,7 @@ export interface OpenedHive {
   /** The same, at most the contract's cap. */
   readonly counted: number;
   readonly grade: string;
-  /** Has what the contract asks of every hive: its minimum, brood, laying queen, stores. */
+  /** Has bees, and what the contract asks of every hive: its minimum, brood, laying queen, stores. */
   readonly accepted: boolean;
   readonly dead: boolean;
 }
@@ -96,7 +96,7 @@ function openedHive(contract: Contract, { id, pallet, hive }: Look): OpenedHive 
     frames,
     counted: Math.min(frames, cap),
     grade: gradeOf(contract, hive).name,
-    accepted: !hive.frames.dead && asked.every((r) => r.verdict !== "not met"),
+    accepted: frames > 0 && asked.every((r) => r.verdict !== "not met"),
     dead: hive.frames.dead,
   };
 }

@@ -19,6 +19,7 @@ const IMDORF = "Imdorf, Rickli & Fluri 1996 (Liebefeld method)";
 const FOUNDATION_LIST = "dimension list on a British beekeeping forum";
 const PRACTICE = "common practice, no source";
 const LIFE_TABLE = "standard life table (Winston 1987; Jay 1963)";
+const SIMULATION = "own simulation, docs/simulation.md";
 const SCHMICKL = "Schmickl & Crailsheim 2007, p. 230";
 
 /** One constant of the table; the columns of SOURCES in order. */
@@ -263,6 +264,48 @@ export const sources = {
     "hives",
     PRACTICE,
     "practice",
+  ),
+  typicalSpread: constant(
+    "standard deviation of hives in a yard, of their average (0.24 to 0.33 in yards of 7 to 8 frames)",
+    30,
+    "%",
+    "Schmolke et al. 2020 data",
+    "worked",
+  ),
+  typicalSpreadHives: constant(
+    "the typical spread is trusted at least as one seen in so many hives",
+    7,
+    "hives",
+    SIMULATION,
+    "worked",
+  ),
+  sureFrom: constant(
+    "from so many counted hives or pallets on, a 95 % interval holds about as often as it says",
+    15,
+    "hives",
+    SIMULATION,
+    "worked",
+  ),
+  extremeSkew: constant(
+    "skewness of the opened hives from which a few of them sway the average",
+    2,
+    "skewness",
+    SIMULATION,
+    "worked",
+  ),
+  sequentialChance: constant(
+    "OPEN_MORE: either chance of a wrong verdict, where none is stated",
+    10,
+    "%",
+    PRACTICE,
+    "practice",
+  ),
+  sequentialMost: constant(
+    "OPEN_MORE: most to open, in fixed samples of the same chances, where none is stated",
+    3,
+    "samples",
+    "NIST/SEMATECH e-Handbook of Statistical Methods, 6.2.6",
+    "read",
   ),
   poundsPerKilogram: constant(
     "pounds in a kilogram",

@@ -67,7 +67,7 @@ export const TERMS: readonly Term[] = [
     "forgivenShare",
     amount("%", 100),
     0,
-    "Percent of hives under the minimum that is forgiven.",
+    "Percent of hives under the minimum that is forgiven: they do not reject the load, and are not paid.",
   ),
   term(
     "forgiven against",
@@ -255,7 +255,7 @@ export const TERMS: readonly Term[] = [
     "shortDelivery",
     oneOf("paid as delivered", "pro rata", "refused"),
     "paid as delivered",
-    "What happens when fewer hives come than were agreed.",
+    "What happens when fewer hives come than were agreed: those that came are paid; or the lot is settled as agreed, less the share that did not come (pro rata); or it is refused.",
   ),
   term(
     "observer error",

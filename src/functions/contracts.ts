@@ -14,19 +14,19 @@ export function contractOfRow(
   terms: unknown[][] | null,
   names: HiveCells | null,
 ): (i: number) => Contract {
-  const cells = terms?.flat().find((cell) => cell instanceof CellError);
-  if (cells instanceof CellError)
-    throw new CellError(cells.code, `terms: ${cells.message || "an error stands in the table"}`);
-  const contractNamed = onceEach((name: string | null) =>
-    terms === null ? standard(name) : readContract(terms, name),
-  );
+  const named = onceEach((name: string | null) => contractNamed(terms, name));
   // A fault that every hive would share is the whole call's, not one error a row.
-  if (names === null || (names.rows === 1 && !names.isOfSheet))
-    contractNamed(names?.text(0) ?? null);
-  return (i) => contractNamed(names?.text(i) ?? null);
+  if (names === null || (names.rows === 1 && !names.isOfSheet)) named(names?.text(0) ?? null);
+  return (i) => named(names?.text(i) ?? null);
 }
 
-function standard(name: string | null): Contract {
-  if (name !== null) return standardContract(name);
-  throw new Refusal("give the Terms table, or a published standard's name as the contract");
+/** One contract: of the Terms table, the only one where no name is given, or a published standard. */
+export function contractNamed(terms: unknown[][] | null, name: string | null): Contract {
+  if (terms === null) {
+    if (name !== null) return standardContract(name);
+    throw new Refusal("give the Terms table, or a published standard's name as the contract");
+  }
+  const error = terms.flat().find((cell) => cell instanceof CellError);
+  if (error === undefined) return readContract(terms, name);
+  throw new CellError(error.code, `terms: ${error.message || "an error stands in the table"}`);
 }

@@ -1,37 +1,9 @@
-import { gradeOf, reasonOf, requirementsOf, shortOf, type Hive } from "../core/grade.js";
+import { gradeOf, reasonOf, requirementsOf, shortOf } from "../core/grade.js";
 import { DEAD_OUT } from "../core/contract-check.js";
-import type { Contract } from "../core/contract.js";
-import { CellError, type Cell } from "./cells.js";
-import { contractOfRow } from "./contracts.js";
-import { answer, optional, type SheetFunction } from "./declare.js";
-import { boxFrames, onceEach } from "./frames.js";
-import { eachHive, type HiveCells } from "./hive-cells.js";
-import { hiveAt, type LookColumns } from "./look.js";
-import { block, choice, hives } from "./parameters.js";
-
-const hiveParameters = [
-  hives("frames"),
-  optional(block("terms")),
-  optional(hives("contract")),
-  optional(hives("brood")),
-  optional(hives("brood_cover")),
-  optional(hives("queen")),
-  optional(hives("stores")),
-  optional(hives("box_frames")),
-  optional(hives("inspected")),
-] as const;
-
-type HiveArguments = [
-  HiveCells,
-  unknown[][] | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-];
+import { CellError } from "./cells.js";
+import { answer, type SheetFunction } from "./declare.js";
+import { choice } from "./parameters.js";
+import { hiveParameters, underContract, type HiveArguments } from "./under-contract.js";
 
 /**
  * The grade of each hive under its contract, by the middle of each figure.
@@ -191,37 +163,6 @@ export function HIVE_CHECK(
       hive.frames.dead ? DEAD_OUT : reasonOf(contract, hive, null),
     ]),
   );
-}
-
-function underContract(
-  [bees, terms, contract, brood, cover, queen, stores, boxes, inspected]: HiveArguments,
-  width: number,
-  body: (contract: Contract, hive: Hive) => Cell[],
-): Cell[][] {
-  const contractOf = contractOfRow(terms, contract);
-  const sizes = (column: HiveCells | null) =>
-    onceEach((contract: Contract) =>
-      boxFrames(forColumns(column), column?.width ?? 0, contract.boxFrame),
-    );
-  // One column of brood under a row of frame sizes is that of all boxes together.
-  const forColumns = (column: HiveCells | null): HiveCells | null =>
-    column !== bees && column?.width === 1 && boxes?.width !== 1 ? null : boxes;
-  const columns: LookColumns = {
-    bees,
-    beesAre: "boxes",
-    brood,
-    cover,
-    queen,
-    stores,
-    inspected,
-    beeFrames: sizes(bees),
-    broodFrames: sizes(brood),
-    blankIsNone: false,
-  };
-  return eachHive([bees, contract, brood, cover, queen, stores, inspected], width, (i) => {
-    const terms = contractOf(i);
-    return body(terms, hiveAt(columns, i, terms));
-  });
 }
 
 export const grade: SheetFunction = { id: "GRADE", parameters: hiveParameters, evaluate: GRADE };

@@ -8,9 +8,12 @@ import type { SheetFunction } from "./declare.js";
 import { grade, hiveCheck, shortOfFunction } from "./grade.js";
 import { eggsPerDay } from "./laying.js";
 import { droneShareFunction, pattern } from "./pattern.js";
+import { lot } from "./lot.js";
+import { hivePayFunction, lotPayFunction } from "./pay.js";
 import { reading } from "./reading.js";
 import { deepEquivalentFunction, framesOfBeesFunction, seams } from "./strength.js";
 import { sources, standards } from "./tables.js";
+import { whatIf } from "./what-if.js";
 import { yardColumns } from "./yard.js";
 
 /** Every function of the add-in, in the order of the handbook. */
@@ -37,6 +40,10 @@ export const functions: readonly SheetFunction[] = [
   shortOfFunction,
   hiveCheck,
   yardColumns,
+  lot,
+  lotPayFunction,
+  hivePayFunction,
+  whatIf,
   compare,
   standards,
   sources,

@@ -22,6 +22,11 @@ export function block(name: string): Parameter<unknown[][]> {
   return { name, optional: false, matrix: true, read: toBlock };
 }
 
+/** A text of one cell, null where it is left out. */
+export function text(name: string): Parameter<string | null> {
+  return option<string | null>(name, null, (value) => String(value).trim());
+}
+
 /** A frame's name or size; the deep where it is left out. */
 export function frameSize(name: string): Parameter<FrameSize> {
   return option<FrameSize>(name, DEEP, (value) => frameOf(String(value)));

@@ -1,5 +1,6 @@
 import { cases as clock } from "./brood-clock-cases.js";
 import { cases as strength, type Case } from "./cases.js";
+import { cases as pay } from "./pay-cases.js";
 
 /** Every case, in the order of the handbook. */
-export const cases: readonly Case[] = [...strength, ...clock];
+export const cases: readonly Case[] = [...strength, ...clock, ...pay];

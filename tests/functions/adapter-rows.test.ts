@@ -296,7 +296,7 @@ describe("a dead hive", () => {
     const rest = [contract, null, 4, 80, "yes", 2] as const;
     expect(one("GRADE", "dead", ...rest)).toBe("dead-out");
     expect(one("GRADE", "Dead-out", contract)).toBe("dead-out");
-    const check = ["not met", "met", "met", "met", "dead-out"];
+    const check = ["not asked", "met", "met", "met", "dead-out"];
     expect(comb("HIVE_CHECK", "dead", ...rest)).toEqual([check]);
   });
 
