@@ -33,7 +33,7 @@ export interface ObserverError {
 export function observerError(first: readonly number[], second: readonly number[]): ObserverError {
   const hives = first.length;
   if (hives < 2) {
-    throw new Refusal(`${hives} hives that both judged: two at the least, better twenty`);
+    throw new Refusal(`hives that both judged: ${hives}, and two are needed, better twenty`);
   }
   const gap = ratioOf(
     first.map((frames, i) => ({ total: second[i]! - frames, count: (frames + second[i]!) / 2 })),
@@ -43,7 +43,7 @@ export function observerError(first: readonly number[], second: readonly number[
   const mean = (frames: readonly number[]): number =>
     frames.reduce((sum, value) => sum + value, 0) / hives;
   const se = standardError(gap);
-  if (se === null) throw new Refusal("bees in one hive alone: two at the least, better twenty");
+  if (se === null) throw new Refusal("bees in one hive alone, and two are needed, better twenty");
   return {
     hives,
     first: mean(first),

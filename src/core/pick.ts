@@ -1,5 +1,5 @@
 import { sha256 } from "@noble/hashes/sha2.js";
-import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
+import { bytesToHex } from "@noble/hashes/utils.js";
 import { quote, Refusal } from "./refusal.js";
 import { normalise } from "./text.js";
 
@@ -14,12 +14,12 @@ export interface Ticket {
 /**
  * The ticket of a hive or a pallet: the SHA-256 (NIST, FIPS 180-4) of three lines, the two words and
  * the name, each in lower case with single spaces, in UTF-8. Anyone can make it again with other
- * tools: printf 'apple\\nbloom\\nh01' | sha256sum.
+ * tools: printf 'apple\nbloom\nh01' | sha256sum.
  *
  * @example ticketOf(["Apple", "bloom"], "H01").slice(0, 8) // "f755e8a1"
  */
 export function ticketOf(words: readonly [string, string], name: string): string {
-  return bytesToHex(sha256(utf8ToBytes([...words, name].map(normalise).join("\n"))));
+  return bytesToHex(sha256(utf8([...words, name].map(normalise).join("\n"))));
 }
 
 /**
@@ -63,4 +63,13 @@ export function checkOnceEach(names: readonly string[], kind: "hive" | "pallet")
     if (known.has(key)) throw new Refusal(`${kind} ${quote(name)} stands twice: give each once`);
     known.add(key);
   }
+}
+
+/** The language's own way to UTF-8: TextEncoder belongs to pages and is not in every host. */
+function utf8(text: string): Uint8Array {
+  const wellFormed = text.replace(/\p{Cs}/gu, "\uFFFD");
+  const signs = encodeURIComponent(wellFormed).match(/%..|./g) ?? [];
+  return Uint8Array.from(signs, (sign) =>
+    sign.startsWith("%") ? parseInt(sign.slice(1), 16) : sign.charCodeAt(0),
+  );
 }

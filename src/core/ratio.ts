@@ -85,22 +85,16 @@ export function halfWidth(ratio: Ratio, tail: number, typical: number): number |
   if (spread === null) return null;
   const z = normalQuantile(1 - tail, 0, 1);
   const bySkew = (skew ** 2 * z * (z ** 4 + 2 * z ** 2 - 3) * (1 - drawn)) / (18 * units);
-  const [seen, held] = [{ spread, df: units - 1 }, heldUp(units, spread, typical)].map(
-    (known) => (tQuantile(1 - tail, known.df) + Math.max(0, bySkew)) * known.spread,
-  ) as [number, number];
+  const factor = (df: number): number => tQuantile(1 - tail, df) + Math.max(0, bySkew);
+  const seen = factor(units - 1) * spread;
+  const df = Math.max(units, sources.typicalSpreadHives.value);
+  const held = factor(df) * heldUp(units, spread, typical);
   return Math.max(seen, held) * Math.sqrt((1 - drawn) / units);
 }
 
-/** A spread that was seen with a typical one counted in, and the degrees of freedom of both. */
-export function heldUp(
-  units: number,
-  spread: number,
-  typical: number,
-): { readonly spread: number; readonly df: number } {
-  return {
-    spread: Math.sqrt((typical ** 2 + (units - 1) * spread ** 2) / units),
-    df: Math.max(units, sources.typicalSpreadHives.value),
-  };
+/** The spread that was seen with a typical one counted in as that of one unit more. */
+export function heldUp(units: number, spread: number, typical: number): number {
+  return Math.sqrt((typical ** 2 + (units - 1) * spread ** 2) / units);
 }
 
 /**

@@ -62,8 +62,9 @@ export function lotAverage(contract: Contract, lot: Lot, confidence: number): Lo
  * The chance that the whole lot's average meets what the contract asks, were every hive opened.
  *
  * It is a prediction: the mean of the unopened hives is spread about that of the opened ones by
- * Student's t, and the opened ones are known. It assumes that hives (or pallets) were drawn at
- * random, that the rest are judged by the same eyes, and that nothing else is known of the lot.
+ * Student's t, a typical spread counting as one of them, and the opened ones are known. It assumes
+ * that hives (or pallets) were drawn at random, that the rest are judged by the same eyes, and that
+ * nothing else is known of the lot.
  *
  * @returns 0 to 1; 0 or 1 where every hive was opened
  * @throws Refusal where the contract asks no average, and of kind `unknown` where too few count
@@ -77,14 +78,16 @@ export function lotChance(contract: Contract, lot: Lot): number {
   const drawn = drawnOf(contract, lot);
   const ratio = ratioOf(drawn.units, drawn.share);
   if (ratio === null || ratio.spread === null) {
-    throw new Refusal("fewer than two units count in the average, which show no spread", "unknown");
+    throw new Refusal(
+      `fewer than two ${drawn.kind} count in the average, and one shows no spread`,
+      "unknown",
+    );
   }
   const { units, spread } = ratio;
   const typical = typicalOfUnit(contract, drawn, ratio);
-  const known = spread < typical ? heldUp(units, spread, typical) : { spread, df: units - 1 };
-  const se = known.spread * Math.sqrt((1 - ratio.drawn) / units);
+  const se = heldUp(units, spread, typical) * Math.sqrt((1 - ratio.drawn) / units);
   if (se === 0) return ratio.ratio >= asked - 1e-9 ? 1 : 0;
-  return tCdf((ratio.ratio - asked) / se, known.df);
+  return tCdf((ratio.ratio - asked) / se, units);
 }
 
 /** The typical spread of what was drawn: of a hive, or of the mean of a pallet whose hives are unlike. */

@@ -9,8 +9,12 @@ import { grade, hiveCheck, shortOfFunction } from "./grade.js";
 import { eggsPerDay } from "./laying.js";
 import { droneShareFunction, pattern } from "./pattern.js";
 import { lot } from "./lot.js";
+import { openMoreFunction } from "./open-more.js";
 import { hivePayFunction, lotPayFunction } from "./pay.js";
+import { pickHives } from "./pick.js";
 import { reading } from "./reading.js";
+import { lotChanceFunction, toOpenFunction } from "./sampling.js";
+import { observerErrorFunction, quickLookFunction } from "./second-look.js";
 import { deepEquivalentFunction, framesOfBeesFunction, seams } from "./strength.js";
 import { sources, standards } from "./tables.js";
 import { whatIf } from "./what-if.js";
@@ -41,6 +45,12 @@ export const functions: readonly SheetFunction[] = [
   hiveCheck,
   yardColumns,
   lot,
+  lotChanceFunction,
+  toOpenFunction,
+  openMoreFunction,
+  pickHives,
+  quickLookFunction,
+  observerErrorFunction,
   lotPayFunction,
   hivePayFunction,
   whatIf,

@@ -466,7 +466,7 @@ it("hives of equal frames are kept apart by what they lack and by being dead", (
     ["hives not accepted", 1],
     ["dead-out", 1],
   ];
-  expect(lines(0, [])).toEqual(apart);
+  expect(lines(1, [])).toEqual(apart);
   // Over the minimum and under the only grade: neither has one, and the queen decides.
   const graded: Rows = [
     ["minimum frames", 4],

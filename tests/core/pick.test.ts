@@ -5,6 +5,7 @@ import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { drawNames, ticketOf } from "../../src/core/pick.js";
 import { Refusal } from "../../src/core/refusal.js";
+import { normalise } from "../../src/core/text.js";
 
 const YARD = Array.from({ length: 12 }, (_, i) => `H${String(i + 1).padStart(2, "0")}`);
 const WORDS = ["apple", "bloom"] as const;
@@ -39,6 +40,18 @@ describe("a ticket", () => {
         expect(ticketOf([one, two], id)).toBe(other);
       }),
     );
+  });
+
+  it("is made of any text, whole or cut amid a sign, as the platform writes it in UTF-8", () => {
+    fc.assert(
+      fc.property(fc.string({ unit: "binary", maxLength: 6 }), (id) => {
+        const text = `a\nb\n${normalise(id)}`;
+        const other = createHash("sha256").update(new TextEncoder().encode(text)).digest("hex");
+        expect(ticketOf(["a", "b"], id)).toBe(other);
+      }),
+    );
+    const half = createHash("sha256").update("a\nb\n\uFFFD").digest("hex");
+    expect(ticketOf(["a", "b"], "\uD83D")).toBe(half);
   });
 
   it("does not hang on case, width or spaces", () => {

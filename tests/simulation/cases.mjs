@@ -1,5 +1,5 @@
 /** What is simulated, and what came of it. */
-import { CONTRACTS, SHAPES } from "./lots.mjs";
+import { CONTRACTS, OTHER_SHAPES, SHAPES } from "./lots.mjs";
 
 /** @typedef {"hives" | "pallets"} By */
 /** @typedef {{ shape: string, terms: string, by: By, size: number, opened: number }} Case */
@@ -11,21 +11,29 @@ const LOTS = [24, 48, 96, 240, 480];
 /** @type {Record<By, number[]>} */
 export const OPENED = { hives: [6, 9, 13, 20, 30, 40, 60], pallets: [8, 12, 20, 32, 60] };
 
-/** @type {By[]} */
-const BOTH = ["hives", "pallets"];
-
-/** @type {Case[]} */
-export const CASES = BOTH.flatMap((by) =>
-  Object.keys(SHAPES).flatMap((shape) =>
+/**
+ * @param {By} by
+ * @param {string[]} shapes
+ * @param {number[]} sizes
+ * @returns {Case[]}
+ */
+const casesOf = (by, shapes, sizes) =>
+  shapes.flatMap((shape) =>
     Object.keys(CONTRACTS).flatMap((terms) =>
-      LOTS.flatMap((size) =>
+      sizes.flatMap((size) =>
         OPENED[by]
           .filter((opened) => opened < size)
           .map((opened) => ({ shape, terms, by, size, opened })),
       ),
     ),
-  ),
-);
+  );
+
+export const CASES = [
+  ...casesOf("hives", Object.keys(SHAPES), LOTS),
+  ...casesOf("pallets", Object.keys(SHAPES), LOTS),
+];
+
+export const OTHER_CASES = casesOf("hives", Object.keys(OTHER_SHAPES), [48, 240]);
 
 export const CHANCE_CASES = CASES.filter(
   ({ size, opened }) => [24, 96, 480].includes(size) && [6, 8, 13, 20, 30, 32].includes(opened),

@@ -5,9 +5,10 @@
  */
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { format } from "prettier";
 import { runnerImport } from "vite";
-import { CASES, CHANCE_CASES, QUICK_CASES } from "./cases.mjs";
-import { CONTRACTS, draw, makeLot, quickLookAt, random, SHAPES } from "./lots.mjs";
+import { CASES, CHANCE_CASES, OTHER_CASES, QUICK_CASES } from "./cases.mjs";
+import { CONTRACTS, draw, makeLot, OTHER_SHAPES, quickLookAt, random, SHAPES } from "./lots.mjs";
 import { report } from "./report.mjs";
 
 /** @typedef {import("../../src/core/contract.js").Contract} Contract */
@@ -17,6 +18,7 @@ const at = (/** @type {string} */ path) => fileURLToPath(new URL(path, import.me
 /** @type {{ module: typeof import("./core.js") }} */
 const { module: core } = await runnerImport(at("core.ts"));
 
+const ALL_SHAPES = { ...SHAPES, ...OTHER_SHAPES };
 const RUNS = 2000;
 /** Samples drawn out of each made lot. */
 const DRAWS = 4;
@@ -57,7 +59,7 @@ function eachSample(c, seed, runs, look) {
   const r = random(seed);
   const contract = contractOf(c.terms, c.by);
   for (let run = 0; run < runs / DRAWS; run++) {
-    const lot = makeLot(contract, SHAPES[c.shape], c.size, r);
+    const lot = makeLot(contract, ALL_SHAPES[c.shape], c.size, r);
     const truth = averageOf(contract, lot);
     for (let k = 0; k < DRAWS; k++) look(draw(lot, c.opened, c.by === "pallets", r), truth, r.next);
   }
@@ -99,7 +101,7 @@ function coverage(c, seed) {
  */
 function chance(c, seed) {
   const contract = contractOf(c.terms, c.by);
-  const usual = averageOf(contract, makeLot(contract, SHAPES[c.shape], 4000, random(seed)));
+  const usual = averageOf(contract, makeLot(contract, ALL_SHAPES[c.shape], 4000, random(seed)));
   let [told, met] = [0, 0];
   eachSample(c, seed + 1, 2 * RUNS, (hives, truth, next) => {
     const averageFrames = usual + 3 * (2 * next() - 1);
@@ -123,7 +125,7 @@ function quick({ shape, size, counted }, seed) {
   const contract = contractOf("no cap, all counted", "hives");
   let [held, widthOfQuick, widthOfFull] = [0, 0, 0];
   for (let run = 0; run < RUNS; run++) {
-    const lot = makeLot(contract, SHAPES[shape], size, r);
+    const lot = makeLot(contract, ALL_SHAPES[shape], size, r);
     const chosen = new Set(draw(lot, counted, false, r));
     const looks = lot.map((hive) => ({
       quick: quickLookAt(hive.frames, r),
@@ -142,10 +144,11 @@ function quick({ shape, size, counted }, seed) {
 const begun = Date.now();
 const text = report(
   CASES.map((c, i) => coverage(c, 7919 * (i + 1))),
+  OTHER_CASES.map((c, i) => coverage(c, 15485863 * (i + 1))),
   CHANCE_CASES.map((c, i) => chance(c, 104729 * (i + 1))),
   QUICK_CASES.map((c, i) => quick(c, 611953 * (i + 1))),
   RUNS,
 );
-writeFileSync(at("../../docs/simulation.md"), text);
+writeFileSync(at("../../docs/simulation.md"), await format(text, { parser: "markdown" }));
 console.log(text);
 console.log(`${Math.round((Date.now() - begun) / 1000)} s`);

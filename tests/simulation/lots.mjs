@@ -43,6 +43,19 @@ export const SHAPES = {
   },
 };
 
+/**
+ * Shapes that had no part in choosing the method.
+ * @type {Record<string, Shape>}
+ */
+export const OTHER_SHAPES = {
+  "one in ten dead, the others 8 give or take 2": (r) =>
+    r.next() < 0.1 ? 0 : toHalf(8 + 2 * r.normal()),
+  "alike, 8 give or take 0.8": (r) => toHalf(8 + 0.8 * r.normal()),
+  "weak yard, lognormal of 4 with a spread of 0.5": (r) => toHalf(4 * Math.exp(0.5 * r.normal())),
+  "three humps at 4, 8 and 12, each give or take 0.8": (r) =>
+    toHalf(4 + 4 * Math.floor(3 * r.next()) + 0.8 * r.normal()),
+};
+
 /** @type {Record<string, Partial<Contract>>} */
 export const CONTRACTS = {
   "no cap, all counted": { minimumFrames: 0, mostFrames: 0, underMinimum: "counted" },

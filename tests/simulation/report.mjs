@@ -96,11 +96,12 @@ function metBy(chances, key) {
 
 /**
  * @param {readonly Coverage[]} cases
+ * @param {readonly Coverage[]} others
  * @param {readonly Chance[]} chances
  * @param {readonly Quick[]} quick
  * @param {number} runs
  */
-export function report(cases, chances, quick, runs) {
+export function report(cases, others, chances, quick, runs) {
   const ofHives = cases.filter((c) => c.by === "hives");
   const ofPallets = cases.filter((c) => c.by === "pallets");
   return `# How often the figures hold
@@ -128,6 +129,12 @@ ${coverageOf(ofHives, "hives")}
 Four hives a pallet; the strengths of two hives of one pallet are correlated by 0.36.
 
 ${coverageOf(ofPallets, "pallets")}
+
+## Other strengths, hives drawn singly
+
+Shapes that had no part in choosing the method, in lots of 48 and 240.
+
+${coverageOf(others, "hives")}
 
 ## LOT_CHANCE
 
