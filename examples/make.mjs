@@ -8,7 +8,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Workbook } from "@cj-tech-master/excelts";
-import { HEADINGS, rows, TERMS } from "./yard.mjs";
+import { HEADINGS, rows, SIZES, TERMS } from "./yard.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const SAVED_ON = new Date(Date.UTC(2026, 2, 29));
@@ -93,9 +93,42 @@ function addLots() {
   [10, 13, 12, 8, 10, 8, 10, 10, 20].forEach((width, k) => (sheet.getColumn(k + 1).width = width));
 }
 
+/** Each lot under one contract, side by side, as a grower would read it; beside it what is next to ask. */
+function addContract(contract) {
+  const sheet = workbook.addWorksheet(contract);
+  const yard = `Yard!$A$1:$K$${last}`;
+  const of = (lot) => `${yard},${SIZES[lot]},Terms,"${contract}","${lot}"`;
+  const put = (address, formula) => (sheet.getCell(address).value = spill(address, formula));
+  Object.keys(SIZES).forEach((lot, k) => {
+    put(`${"AEI"[k]}1`, `COMB.LOT(${of(lot)})`);
+    [34, 12, 44, 3].forEach((width, c) => (sheet.getColumn(4 * k + c + 1).width = width));
+  });
+  if (contract !== "Cherry") return;
+  const rows = [
+    ["A45", "Chance that the whole Foothill lot reaches the average asked", "Foothill"],
+    ["A48", "Foothill: hives to open for a margin of half a frame", "Foothill"],
+    ["A58", "Foothill: what if the average asked were", "Foothill"],
+    ["A66", "The lots against each other", ""],
+  ];
+  rows.forEach(([address, title]) => {
+    sheet.getCell(address).value = title;
+    sheet.getCell(address).font = BOLD;
+  });
+  put("A46", `COMB.LOT_CHANCE(${of("Foothill")},"all")`);
+  put("A49", `COMB.TO_OPEN(0.5,${SIZES.Foothill},,${yard},Terms,"${contract}","Foothill")`);
+  put(
+    "A59",
+    `COMB.WHAT_IF(${yard},"average frames",M59:M62,${of("Foothill").slice(yard.length + 1)})`,
+  );
+  [7, 7.5, 8, 8.5].forEach((value, i) => (sheet.getCell(`M${59 + i}`).value = value));
+  put("A67", `COMB.COMPARE(Yard!B2:B${last},Yard!E2:F${last},Yard!G2:G${last})`);
+}
+
 addYard();
 addTerms();
 addLots();
+addContract("Cherry");
+addContract("Pear");
 
 const folder = mkdtempSync(join(tmpdir(), "comb-tally-"));
 try {

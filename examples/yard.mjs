@@ -73,6 +73,9 @@ const LOTS = {
 /** Days on which the lots were opened, as the workbook numbers them: 27, 28 and 29 March 2026. */
 const OPENED = { Shed: 46108, Foothill: 46109, Coast: 46110 };
 
+/** Hives of each lot, opened or not. */
+export const SIZES = { Shed: 160, Foothill: 240, Coast: 160 };
+
 export const HEADINGS = [
   "Hive",
   "Lot",

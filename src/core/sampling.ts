@@ -132,6 +132,8 @@ function warningOf(
         ? `all ${kind} are equal: the interval rests on how hives usually differ`
         : `all ${kind} are equal: they show no spread to make an interval of`,
     );
+  } else if (spread < (sources.alike.value / 100) * typical) {
+    parts.push(`the ${kind} are more alike than usual: the interval is wider than they alone give`);
   }
   if (Math.abs(skew) >= sources.extremeSkew.value) {
     parts.push(`a few ${kind} far ${skew < 0 ? "under" : "over"} the others sway the average`);

@@ -286,6 +286,13 @@ export const sources = {
     SIMULATION,
     "worked",
   ),
+  alike: constant(
+    "hives that differ less than this part of the typical spread are called more alike than usual",
+    50,
+    "%",
+    SIMULATION,
+    "worked",
+  ),
   extremeSkew: constant(
     "skewness of the opened hives from which a few of them sway the average",
     2,

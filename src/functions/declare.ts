@@ -1,3 +1,4 @@
+import { Refusal } from "../core/refusal.js";
 import { CellError, toCellError, type Cell } from "./cells.js";
 
 /** One parameter of a sheet function: how a host passes it, and how what was passed is read. */
@@ -26,6 +27,19 @@ export function optional<T>(parameter: Parameter<T>): Parameter<T | null> {
     ...parameter,
     optional: true,
     read: (value) => (value === null || value === undefined ? null : parameter.read(value)),
+  };
+}
+
+/** The same parameter, which the caller may neither leave out nor leave blank. */
+export function needed<T>(parameter: Parameter<T | null>): Parameter<T> {
+  return {
+    ...parameter,
+    optional: false,
+    read: (value) => {
+      const found = parameter.read(value);
+      if (found === null) throw new Refusal("blank, and the function needs it");
+      return found;
+    },
   };
 }
 

@@ -12,7 +12,7 @@ import { quote, Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";
 import type { Writing } from "../core/writing.js";
 import type { Cell } from "./cells.js";
-import { answer, optional, type Parameter, type SheetFunction } from "./declare.js";
+import { answer, needed, optional, type Parameter, type SheetFunction } from "./declare.js";
 import { checkRows, type HiveCells } from "./hive-cells.js";
 import { choice, hives, number, option } from "./parameters.js";
 import { checkSingle } from "./rows.js";
@@ -182,19 +182,6 @@ function count(n: number, unit: string): string {
 
 function percent(share: number): string {
   return `${+(share * 100).toPrecision(4)} %`;
-}
-
-/** The same parameter, which the caller may neither leave out nor leave blank. */
-export function needed<T>(parameter: Parameter<T | null>): Parameter<T> {
-  return {
-    ...parameter,
-    optional: false,
-    read: (value) => {
-      const found = parameter.read(value);
-      if (found === null) throw new Refusal("blank, and the function needs it");
-      return found;
-    },
-  };
 }
 
 /** A chance of error as a share: 0.05 (which a cell shows as 5 %), 5 and "5%" are the same. */

@@ -2,9 +2,8 @@ import { checkOnceEach, drawNames, type Ticket } from "../core/pick.js";
 import { Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import type { Cell } from "./cells.js";
-import { answer, optional, type SheetFunction } from "./declare.js";
+import { answer, needed, optional, type SheetFunction } from "./declare.js";
 import { checkRows, type HiveCells } from "./hive-cells.js";
-import { needed } from "./open-more.js";
 import { hives, number, text } from "./parameters.js";
 import { checkSingle } from "./rows.js";
 

@@ -5,9 +5,8 @@ import { sources } from "../core/sources.js";
 import { planOfLot, planOfSpread, toOpen, type Plan } from "../core/to-open.js";
 import type { Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
-import { answer, optional, type SheetFunction } from "./declare.js";
+import { answer, needed, optional, type SheetFunction } from "./declare.js";
 import { lotOfSheet } from "./lot-sheet.js";
-import { needed } from "./open-more.js";
 import { block, choice, confidence, number, text } from "./parameters.js";
 
 const MOST_HIVES = 1e6;

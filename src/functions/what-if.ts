@@ -3,18 +3,17 @@ import { DEAD_OUT, NO_GRADE } from "../core/contract-check.js";
 import { exact, minus, toNumber } from "../core/exact.js";
 import { countLot, type Lot, type LotCount } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
-import { Refusal } from "../core/refusal.js";
 import { contractWith, leavesHives } from "../core/what-if.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
-import { answer, optional, type SheetFunction } from "./declare.js";
+import { answer, needed, optional, type SheetFunction } from "./declare.js";
 import { onceEach } from "./frames.js";
 import { lotOfSheet } from "./lot-sheet.js";
 import { block, number, text } from "./parameters.js";
 
 const parameters = [
   block("yard"),
-  { ...text("term"), optional: false },
+  needed(text("term")),
   block("values"),
   number("lot_size", 1e6),
   optional(block("terms")),
@@ -60,7 +59,6 @@ export function WHAT_IF(
 ): unknown[][] {
   const args = [yard, term, values, lot_size, terms, contract, lot];
   return answer(parameters, args, (yard, term, values, size, terms, name, lotName) => {
-    if (term === null) throw new Refusal('term: give a term\'s label, such as "average frames"');
     const now = contractNamed(terms, name);
     const read = (contract: Contract): Lot => lotOfSheet(yard, contract, lotName, size);
     const readNow = onceEach(() => read(now));

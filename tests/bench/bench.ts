@@ -1,4 +1,6 @@
 import { COVER_TO_BEES } from "../../src/functions/bees.js";
+import { LOT } from "../../src/functions/lot.js";
+import { WHAT_IF } from "../../src/functions/what-if.js";
 import { GRADE } from "../../src/functions/grade.js";
 import { READING } from "../../src/functions/reading.js";
 import { YARD_COLUMNS } from "../../src/functions/yard.js";
@@ -42,6 +44,44 @@ const contests: Contest[] = [
     run: (cells) => YARD_COLUMNS(cells, TERMS, NONE),
   },
 ];
+
+const LOT_TERMS = [...TERMS, ["grade 1 fee", 68], ["grade 2 fee", 60], ["grade 3 fee", 45]];
+const THRESHOLDS = [Array.from({ length: 20 }, (_, i) => 6 + i / 10)];
+
+/** The lot's floor: mean and deviation of one column in two passes. */
+function twoPasses(cells: unknown[][]): number {
+  const values = cells.map((row) => Number(row[3]) || 0);
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / values.length);
+}
+
+function benchLots(): void {
+  const hives = 1e5;
+  const cells = yardBlock(hives);
+  const least = nanoseconds(hives, () => twoPasses(cells));
+  const works: [string, () => unknown][] = [
+    ["LOT", () => LOT(cells, 2 * hives, LOT_TERMS, "Cherry")],
+    [
+      "WHAT_IF, 20 averages",
+      () => WHAT_IF(cells, "average frames", THRESHOLDS, 2 * hives, LOT_TERMS, "Cherry"),
+    ],
+    [
+      "WHAT_IF, 20 minimums",
+      () => WHAT_IF(cells, "minimum frames", THRESHOLDS, 2 * hives, LOT_TERMS, "Cherry"),
+    ],
+  ];
+  console.log(
+    "\n100,000 hives, beside a bare two-pass mean and deviation: ns a hive, times the floor",
+  );
+  for (const [name, work] of works) {
+    const start = performance.now();
+    work();
+    const ours = ((performance.now() - start) * 1e6) / hives;
+    console.log(
+      `${name.padEnd(22)}${Math.round(ours)}  ${(ours / least).toFixed(0)} x ${least.toFixed(1)}`,
+    );
+  }
+}
 
 /** The floor: reads every cell and fills a result of the same shape, and does nothing else. */
 function floor(cells: unknown[][], width: number): unknown[][] {
@@ -99,4 +139,5 @@ export function bench(): void {
       );
     }
   }
+  benchLots();
 }

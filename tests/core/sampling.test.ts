@@ -134,6 +134,15 @@ describe("the whole lot's average", () => {
     expect(warning).toContain("all hives are equal");
   });
 
+  it("of hives more alike than usual says that it is wider than they alone give", () => {
+    const alike = Array.from({ length: 20 }, (_, i) => 8 + (i % 2));
+    const { warning, se, low, high } = lotAverage(EIGHT, lot(EIGHT, alike, 200), 95);
+    expect(warning).toBe(
+      "the hives are more alike than usual: the interval is wider than they alone give",
+    );
+    expect((high! - low!) / 2).toBeGreaterThan(2.093 * se!);
+  });
+
   it("of equal hives within a narrow contract rests on no more than that allows", () => {
     // By hand: 4 frames from 6 to the cap of 10, spread evenly: 4 / sqrt(12) = 1.155.
     const by = contract({ minimumFrames: 6, mostFrames: 10, underMinimum: "left out" });
