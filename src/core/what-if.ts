@@ -34,6 +34,26 @@ export function leavesHives(contract: Contract, label: string): boolean {
   return field !== undefined && AFTER_JUDGING.has(field);
 }
 
+/** Terms by which the sheet's cells are read. */
+const READING: ReadonlySet<keyof Contract> = new Set<keyof Contract>([
+  "combRule",
+  "frame",
+  "boxFrame",
+  "broodMeasure",
+  "storesUnit",
+  "wholeFrames",
+  "decimal",
+  "percentsAs",
+  "dateSystem",
+]);
+
+/** Whether the sheet's cells are read the same whatever stands in this term. */
+export function leavesReading(label: string): boolean {
+  const wanted = labelOf(label);
+  const field = TERMS.find((term) => term.label === wanted)?.field;
+  return field === undefined || !READING.has(field);
+}
+
 /**
  * The same contract with something else in one of its terms, as if the cell had been changed.
  *

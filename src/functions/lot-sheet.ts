@@ -9,8 +9,7 @@ import { hiveAt } from "./look.js";
 import { yardSheet } from "./yard-sheet.js";
 
 /**
- * The opened hives of one lot of a yard sheet. Money hangs on them, so that a row that cannot be
- * read refuses the lot by its row instead of being passed over.
+ * The opened hives of one lot of a yard sheet.
  *
  * @param lot - the lot's name in the sheet's lot column; null takes every row
  * @param size - hives in the lot, opened or not; null where every hive was opened
@@ -21,6 +20,15 @@ export function lotOfSheet(
   lot: string | null,
   size: number | null,
 ): Lot {
+  const looks = looksOfSheet(yard, contract, lot);
+  return lotOf(contract, looks, size ?? looks.length);
+}
+
+/**
+ * The looks of one lot, read as the contract writes and counts. Money hangs on them, so that a row
+ * that cannot be read refuses the lot by its row instead of being passed over.
+ */
+export function looksOfSheet(yard: unknown[][], contract: Contract, lot: string | null): Look[] {
   const sheet = yardSheet(yard);
   const looks = sheet.looks(contract);
   const ids = sheet.column("hive")!;
@@ -45,7 +53,7 @@ export function lotOfSheet(
   if (lot !== null && found.length === 0) {
     throw new Refusal(`no opened hive stands in the lot ${quote(lot)}`);
   }
-  return lotOf(contract, found, size ?? found.length);
+  return found;
 }
 
 function dayAt(dates: HiveCells | null, i: number): number | null {

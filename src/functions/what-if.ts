@@ -1,14 +1,14 @@
 import type { Contract } from "../core/contract.js";
 import { DEAD_OUT, NO_GRADE } from "../core/contract-check.js";
 import { exact, minus, toNumber } from "../core/exact.js";
-import { countLot, type Lot, type LotCount } from "../core/lot.js";
+import { countLot, lotOf, type Lot, type LotCount } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
-import { contractWith, leavesHives } from "../core/what-if.js";
+import { contractWith, leavesHives, leavesReading } from "../core/what-if.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
 import { onceEach } from "./frames.js";
-import { lotOfSheet } from "./lot-sheet.js";
+import { looksOfSheet } from "./lot-sheet.js";
 import { block, number, text } from "./parameters.js";
 
 const parameters = [
@@ -60,13 +60,17 @@ export function WHAT_IF(
   const args = [yard, term, values, lot_size, terms, contract, lot];
   return answer(parameters, args, (yard, term, values, size, terms, name, lotName) => {
     const now = contractNamed(terms, name);
-    const read = (contract: Contract): Lot => lotOfSheet(yard, contract, lotName, size);
-    const readNow = onceEach(() => read(now));
+    const looksOnce = onceEach((contract: Contract) => looksOfSheet(yard, contract, lotName));
+    const judge = (contract: Contract): Lot => {
+      const looks = looksOnce(leavesReading(term) ? now : contract);
+      return lotOf(contract, looks, size ?? looks.length);
+    };
+    const judgeNow = onceEach(judge);
     const outcomes = values.flat().map((value): Outcome | CellError => {
       try {
         if (value instanceof CellError) throw value;
         const contract = contractWith(terms, now, term, value);
-        return outcomeOf(contract, leavesHives(now, term) ? readNow(null) : read(contract));
+        return outcomeOf(contract, leavesHives(now, term) ? judgeNow(now) : judge(contract));
       } catch (error) {
         return toCellError(error, "");
       }

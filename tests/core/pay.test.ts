@@ -712,9 +712,7 @@ describe("WHAT_IF", () => {
       /"hive price" is no term that is known/,
     );
     expect(once(yard, "base fee", [[1, 2]], 3, terms(...rows))).toMatch(/a lot of 3 hives, and 5/);
-    expect(once(yard, "", [[1]], null, terms(...rows))).toMatch(
-      /^#VALUE! term: give a term's label/,
-    );
+    expect(once(yard, "", [[1]], null, terms(...rows))).toMatch(/^#VALUE! term: blank/);
   });
 
   it("takes a standard's name, and asks for its fee in the note", () => {
