@@ -1,4 +1,5 @@
-import { CELL_DENSITIES, cellsOfSide } from "./cells.js";
+import { CELL_DENSITIES, cellsOfSide, patchOf } from "./cells.js";
+import { Refusal } from "./refusal.js";
 import { equivalent, sideArea, type FrameSize } from "./comb.js";
 import { exactly, scale, sum, type Estimate } from "./estimate.js";
 
@@ -82,6 +83,22 @@ export function broodOfCombs(
  */
 export function broodOfArea(cm2: Estimate, frame: FrameSize): Brood {
   return { fullFrames: scale(cm2, 1 / (2 * sideArea(frame))), combs: null, cover: null };
+}
+
+/**
+ * A hive's brood from the length and width of its patches, as ellipses.
+ *
+ * @param sizes - length and width of each patch, two and two, in cm
+ * @throws Refusal where they do not pair
+ */
+export function broodOfPatches(sizes: readonly Estimate[], frame: FrameSize): Brood {
+  if (sizes.length % 2 === 1) {
+    throw new Refusal(`length and width stand two and two, and there are ${sizes.length} columns`);
+  }
+  const areas: Estimate[] = [];
+  for (let k = 0; k < sizes.length; k += 2)
+    areas.push(patchOf(sizes[k]!, sizes[k + 1]!, "ellipse"));
+  return broodOfArea(sum(areas), frame);
 }
 
 /** A hive's brood from its worker cells; how many combs hold them is not known. */

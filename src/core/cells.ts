@@ -1,4 +1,5 @@
 import { sideArea, type FrameSize } from "./comb.js";
+import type { Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
 
@@ -76,4 +77,15 @@ export type PatchShape = (typeof PATCH_SHAPES)[number];
  */
 export function patchArea(length: number, width: number, shape: PatchShape): number {
   return shape === "ellipse" ? (Math.PI / 4) * length * width : length * width;
+}
+
+/** The area of a patch whose length and width are themselves judged. */
+export function patchOf(length: Estimate, width: Estimate, shape: PatchShape): Estimate {
+  const { high } = length;
+  return {
+    ...length,
+    low: patchArea(length.low, width.low, shape),
+    middle: patchArea(length.middle, width.middle, shape),
+    high: high === null || width.high === null ? null : patchArea(high, width.high, shape),
+  };
 }

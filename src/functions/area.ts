@@ -1,6 +1,6 @@
-import { cellsOfSide, COMB_CASTES, coverOfCells, patchArea, PATCH_SHAPES } from "../core/cells.js";
+import { cellsOfSide, COMB_CASTES, coverOfCells, patchOf, PATCH_SHAPES } from "../core/cells.js";
 import { CM2_PER_IN2, DEEP, sideArea } from "../core/comb.js";
-import { map, scale, type Estimate } from "../core/estimate.js";
+import { map, scale } from "../core/estimate.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { boxFrames } from "./frames.js";
@@ -184,7 +184,7 @@ export function PATCH(
         const long = lengths.estimate(i, k, "amount", writing, null)!;
         const wide = widths?.estimate(i, widths.width === 1 ? 0 : k, "amount", writing, null);
         if (wide === null) throw new Refusal("the width is blank");
-        const area = scale(wide === undefined ? long : patch(long, wide, shape), perUnit);
+        const area = scale(wide === undefined ? long : patchOf(long, wide, shape), perUnit);
         if (area.middle > side * (1 + 1e-9)) {
           throw new Refusal(
             `a patch of ${Math.round(area.middle)} cm2 is more than one side of ${frame.name} holds, ${Math.round(side)} cm2`,
@@ -201,18 +201,6 @@ export function PATCH(
       });
     },
   );
-}
-
-/** The area of a patch whose length and width are themselves judged. */
-function patch(long: Estimate, wide: Estimate, shape: (typeof PATCH_SHAPES)[number]): Estimate {
-  const high =
-    long.high === null || wide.high === null ? null : patchArea(long.high, wide.high, shape);
-  return {
-    ...long,
-    low: patchArea(long.low, wide.low, shape),
-    middle: patchArea(long.middle, wide.middle, shape),
-    high,
-  };
 }
 
 export const cellsFunction: SheetFunction = {

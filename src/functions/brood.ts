@@ -4,6 +4,7 @@ import {
   broodOfBoxes,
   broodOfCells,
   broodOfCombs,
+  broodOfPatches,
   cellsOfBrood,
 } from "../core/brood.js";
 import { CM2_PER_IN2 } from "../core/comb.js";
@@ -14,7 +15,7 @@ import { answer, optional, type SheetFunction } from "./declare.js";
 import { boxFrames } from "./frames.js";
 import { eachHive } from "./hive-cells.js";
 import { coversOf } from "./look.js";
-import { choice, frameSize, hives } from "./parameters.js";
+import { choice, frameSize, hives, number } from "./parameters.js";
 import { PARTS, partOf, writtenParameters, yearOfRow } from "./written.js";
 
 /** What the columns may hold, and how their figures are read. */
@@ -24,6 +25,8 @@ const COLUMNS = {
   cells: "amount",
   cm2: "amount",
   in2: "amount",
+  "patches in": "amount",
+  "patches cm": "amount",
 } as const satisfies Record<string, Kind>;
 
 const parameters = [
@@ -33,6 +36,7 @@ const parameters = [
   choice("columns_are", Object.keys(COLUMNS) as (keyof typeof COLUMNS)[]),
   optional(hives("box_frames")),
   frameSize("frame"),
+  number("fill", 100),
   choice("part", PARTS),
   ...writtenParameters,
 ] as const;
@@ -48,9 +52,10 @@ const parameters = [
  * @param brood A row a hive: combs that hold brood in each box, or what columns_are says.
  * @param cover Percent of those combs that brood covers on average, 0 to 100: one, or a row each, or a column a box too.
  * @param counted_as "full frames" (also where left out), "combs" or "cells".
- * @param columns_are "boxes" with counts (also where left out), "combs" with the percent of each comb, "cells" of worker brood, or the area on all sides in "cm2" or "in2".
+ * @param columns_are "boxes" with counts (also where left out), "combs" with the percent of each comb, "cells" of worker brood, the area on all sides in "cm2" or "in2", or the length and width of each patch, two and two, as "patches in" or "patches cm".
  * @param box_frames Frame in the boxes: deep, medium, shallow, national deep, dadant, or a size such as 42 x 27 cm; one, or a row of one for each column; the same as frame where left out.
  * @param frame Frame in which full frames are counted: deep where left out.
+ * @param fill For cells: percent of the brood's cells that hold brood, the rest being empty; 100 where left out.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
  * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.
  * @param inspected Date or year of the inspection, one or a row each: a count that became a date has that year.
@@ -63,6 +68,7 @@ export function BROOD_FRAMES(
   columns_are?: unknown,
   box_frames?: unknown[][],
   frame?: unknown,
+  fill?: unknown,
   part?: unknown,
   written?: unknown,
   inspected?: unknown[][],
@@ -74,6 +80,7 @@ export function BROOD_FRAMES(
     columns_are,
     box_frames,
     frame,
+    fill,
     part,
     written,
     inspected,
@@ -81,7 +88,7 @@ export function BROOD_FRAMES(
   return answer(
     parameters,
     values,
-    (cells, cover, measure, are, sizes, frame, part, writing, inspected) => {
+    (cells, cover, measure, are, sizes, frame, fill, part, writing, inspected) => {
       const yearOf = yearOfRow(inspected, writing);
       const inBoxes = boxFrames(sizes, cells.width, frame);
       if (cover !== null && are !== "boxes") {
@@ -96,6 +103,12 @@ export function BROOD_FRAMES(
           cells: () => broodOfCells(sum(columns), frame),
           cm2: () => broodOfArea(sum(columns), frame),
           in2: () => broodOfArea(scale(sum(columns), CM2_PER_IN2), frame),
+          "patches in": () =>
+            broodOfPatches(
+              columns.map((c) => scale(c, 2.54)),
+              frame,
+            ),
+          "patches cm": () => broodOfPatches(columns, frame),
         }[are]();
         const brood = measure === "combs" ? hive.combs : hive.fullFrames;
         if (brood === null) {
@@ -103,7 +116,13 @@ export function BROOD_FRAMES(
             are === "boxes" ? "need the cover, which is blank" : `are not known from ${are}`;
           throw new Refusal(`${measure} of brood ${why}`, "unknown");
         }
-        return [partOf(measure === "cells" ? cellsOfBrood(brood, frame) : brood, part, writing)];
+        return [
+          partOf(
+            measure === "cells" ? scale(cellsOfBrood(brood, frame), (fill ?? 100) / 100) : brood,
+            part,
+            writing,
+          ),
+        ];
       });
     },
   );

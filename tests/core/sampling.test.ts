@@ -134,6 +134,25 @@ describe("the whole lot's average", () => {
     expect(warning).toContain("all hives are equal");
   });
 
+  it("of hives all at 8.1 is exactly that, however many they are", () => {
+    const found = lotAverage(EIGHT, lot(EIGHT, Array<number>(100_000).fill(8.1), 200_000), 95);
+    expect(found.average).toBeCloseTo(8.1, 14);
+    expect([found.se, found.warning]).toEqual([0, expect.stringContaining("are equal")]);
+  });
+
+  it("of equal pallets rests on the typical spread of a pallet", () => {
+    // By hand: 2.4 frames a hive, 1.2 of four together, as one of six: 0.4899; R's t of 7 degrees
+    // 2.3646, times sqrt((1 - 24/192) / 6): 0.4424.
+    const by = contract({ openedBy: "pallets" });
+    const found = lotAverage(by, lot(by, Array<number>(24).fill(8), 192, 4), 95);
+    expect(width(found) / 2).toBeCloseTo(0.4424, 4);
+    // Six times 2.4 added up is not 14.4 in the machine: pallets of 6, 6 and 2 hives.
+    expect(lotAverage(by, lot(by, Array<number>(14).fill(2.4), 192, 6), 95)).toMatchObject({
+      se: 0,
+      warning: expect.stringContaining("all pallets are equal"),
+    });
+  });
+
   it("of hives more alike than usual says that it is wider than they alone give", () => {
     const alike = Array.from({ length: 20 }, (_, i) => 8 + (i % 2));
     const { warning, se, low, high } = lotAverage(EIGHT, lot(EIGHT, alike, 200), 95);
@@ -158,6 +177,13 @@ describe("the whole lot's average", () => {
     const { average, low, warning } = lotAverage(EIGHT, skewed, 95);
     expect(average! - low!).toBeCloseTo(3.898 * 1.25, 3);
     expect(warning).toBe("a few hives far over the others sway the average");
+  });
+
+  it("is widened for skew less, the more of the lot is opened", () => {
+    // By hand, half of 40 opened: 2.0930 + 1.805 / 2 = 2.9955 errors of sqrt(31.25 / 20 / 2).
+    const skewed = lot(EIGHT, [...Array<number>(19).fill(5), 30], 40);
+    const { average, low } = lotAverage(EIGHT, skewed, 95);
+    expect(average! - low!).toBeCloseTo((2.9955 * 1.25) / Math.SQRT2, 3);
   });
 
   it("where no hive counts is not known", () => {
@@ -301,8 +327,10 @@ describe("hives to open", () => {
     expect(found).toEqual({ units: 20, hives: 20, margin: expect.closeTo(0.9994, 4) });
   });
 
-  it("bring the interval of a sample of that spread within the margin, and one less does not", () => {
-    const frames = [4, 6, 8, 10, 12, 8, 4, 6, 8, 10, 12, 8];
+  it.each([
+    ["unlike", [4, 6, 8, 10, 12, 8, 4, 6, 8, 10, 12, 8]],
+    ["alike", [8, 8.5, 7.5, 8, 8.5, 7.5]],
+  ])("bring the interval of hives as %s within the margin, and two less do not", (_, frames) => {
     const plan = planOfLot(EIGHT, lot(EIGHT, frames, 200), null);
     expect(plan.spreadFrom).toBe("the hives opened");
     const { units } = toOpen(plan, 0.7, 95);
@@ -350,6 +378,8 @@ describe("hives to open", () => {
     const by = contract({ openedBy: "pallets" });
     const plan = planOfLot(by, lot(by, [9, 9, 9, 9, 7, 7, 7, 7, 5, 5, 5, 5], 96, 4), null);
     expect(plan).toMatchObject({ kind: "pallets", inLot: 24, hivesOnUnit: 4, spread: 2 });
+    // 30 % of 7 frames a hive, of four together by the root of four.
+    expect(plan.typical).toBeCloseTo(1.05, 12);
     const { units, hives } = toOpen(plan, 1, 95);
     expect(hives).toBe(4 * units);
   });
@@ -389,6 +419,19 @@ describe("a quick look at all and a full count of some", () => {
       quickAverage: 8,
       average: expect.closeTo(6.857, 3),
     });
+  });
+
+  it("has Student's interval where the full counts lie evenly about the quick ones", () => {
+    // By hand: 6, 7, 9 and 10 where 8 were seen, 4 of 20: sd sqrt(10 / 3); t of 3 degrees 3.1824,
+    // times sqrt((1 - 4/20) / 4): 2.5984.
+    const hives = Array.from({ length: 20 }, (_, i) => ({
+      quick: 8,
+      full: [6, 7, 9, 10][i] ?? null,
+    }));
+    const { average, low, high } = quickLook(hives, 95);
+    expect([average, low, high]).toEqual(
+      [8, 8 - 2.5984, 8 + 2.5984].map((frames) => expect.closeTo(frames, 3)),
+    );
   });
 
   it("is the full counts' own average, without doubt, where every hive has one", () => {
