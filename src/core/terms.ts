@@ -262,7 +262,7 @@ export const TERMS: readonly Term[] = [
     "observerError",
     amount("%", 100),
     0,
-    "Percent by which two people judging the same hives differ; it does not shrink with more hives.",
+    "Percent by which the averages of two people who judge the same hives differ; it does not shrink with more hives.",
   ),
   term(
     "whole frames",

@@ -121,9 +121,14 @@ function howSure(contract: Contract, lot: Lot, confidence: number): Row[] {
   const limits =
     lot.hives.length === lot.size
       ? "every hive was opened"
-      : `${confidence} % limits for the whole lot, exact`;
+      : `${confidence} % limits for the whole lot, exact for hives drawn singly` +
+        (contract.openedBy === "pallets" ? "; on whole pallets they are too narrow" : "");
   return [
-    ["How sure", sureness(contract, average), average.warning || average.method],
+    [
+      "How sure",
+      sureness(contract, average),
+      [average.method, average.warning].filter((text) => text !== "").join("; "),
+    ],
     ["Average of the whole lot, low", average.low ?? "", `${confidence} % interval`],
     ["Average of the whole lot, high", average.high ?? "", ""],
     ["Share under the minimum, %", 100 * share.share, ""],

@@ -199,7 +199,7 @@ describe("more cover", () => {
     fc.assert(
       fc.property(combs, (covers) => {
         const brood = (row: unknown[], part: string) =>
-          Number(one("BROOD_FRAMES", [row], null, null, "combs", null, null, part));
+          Number(one("BROOD_FRAMES", [row], null, null, "combs", null, null, null, part));
         const less = covers.map(([cover, , doubt]) => written(cover, doubt));
         const more = covers.map(([cover, on, doubt]) => written(Math.min(100, cover + on), doubt));
         const [low, middle, high] = PARTS.map((part) => brood(less, part)) as [

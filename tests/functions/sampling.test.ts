@@ -26,7 +26,7 @@ describe("LOT_CHANCE", () => {
     ]));
 
   it("says what it rests on, and warns of few hives", () =>
-    expect(comb(lotChanceFunction, yard(7, 9, 8), 48, null, STANDARD, null, "note")).toEqual([
+    expect(comb(lotChanceFunction, yard(6, 8, 11), 48, null, STANDARD, null, "note")).toEqual([
       [
         "opened hives drawn at random, the rest judged by the same eyes; " +
           "only 3 hives count: under 15 the interval may miss more often than it says",

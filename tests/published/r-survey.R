@@ -77,5 +77,5 @@ limits <- function(x, n, N) {
   range(k[at_most & at_least])
 }
 put("limits", show(c(limits(0, 20, 400), limits(7, 51, 340), limits(10000, 50000, 100000),
-  limits(0, 99999, 100000), limits(3, 1000, 100000))))
+  limits(0, 99999, 100000), limits(3, 1000, 100000), limits(100000, 500000, 1000000))))
 cat("\n}\n")

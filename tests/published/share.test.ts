@@ -65,7 +65,8 @@ describe("share under the minimum in a finite lot", () => {
     [7, 51, 340, r.limits.slice(2, 4)],
     [10000, 50000, 100000, r.limits.slice(4, 6)],
     [0, 99999, 100000, r.limits.slice(6, 8)],
-    [3, 1000, 100000, r.limits.slice(8)],
+    [3, 1000, 100000, r.limits.slice(8, 10)],
+    [100000, 500000, 1000000, r.limits.slice(10)],
   ])("has R's limits of %d of %d in %d", (found, opened, size, expected) => {
     const { low, high } = shareLimits(found, opened, size, 95);
     expect([low * size, high * size].map(Math.round)).toEqual(expected);
