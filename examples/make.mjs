@@ -93,35 +93,50 @@ function addLots() {
   [10, 13, 12, 8, 10, 8, 10, 10, 20].forEach((width, k) => (sheet.getColumn(k + 1).width = width));
 }
 
-/** Each lot under one contract, side by side, as a grower would read it; beside it what is next to ask. */
+const ALL_HIVES = `Yard!$A$1:$K$${last}`;
+const ofLot = (contract, lot) => `${SIZES[lot]},Terms,"${contract}","${lot}"`;
+
+/** Each lot under one contract, side by side, as a grower would read it. */
 function addContract(contract) {
   const sheet = workbook.addWorksheet(contract);
-  const yard = `Yard!$A$1:$K$${last}`;
-  const of = (lot) => `${yard},${SIZES[lot]},Terms,"${contract}","${lot}"`;
-  const put = (address, formula) => (sheet.getCell(address).value = spill(address, formula));
   Object.keys(SIZES).forEach((lot, k) => {
-    put(`${"AEI"[k]}1`, `COMB.LOT(${of(lot)})`);
-    [34, 12, 44, 3].forEach((width, c) => (sheet.getColumn(4 * k + c + 1).width = width));
+    const address = `${"AEI"[k]}1`;
+    sheet.getCell(address).value = spill(address, `COMB.LOT(${ALL_HIVES},${ofLot(contract, lot)})`);
+    [34, 12, 50, 3].forEach((width, c) => (sheet.getColumn(4 * k + c + 1).width = width));
   });
-  if (contract !== "Cherry") return;
-  const rows = [
-    ["A45", "Chance that the whole Foothill lot reaches the average asked", "Foothill"],
-    ["A48", "Foothill: hives to open for a margin of half a frame", "Foothill"],
-    ["A58", "Foothill: what if the average asked were", "Foothill"],
-    ["A66", "The lots against each other", ""],
-  ];
-  rows.forEach(([address, title]) => {
-    sheet.getCell(address).value = title;
-    sheet.getCell(address).font = BOLD;
-  });
-  put("A46", `COMB.LOT_CHANCE(${of("Foothill")},"all")`);
-  put("A49", `COMB.TO_OPEN(0.5,${SIZES.Foothill},,${yard},Terms,"${contract}","Foothill")`);
-  put(
-    "A59",
-    `COMB.WHAT_IF(${yard},"average frames",M59:M62,${of("Foothill").slice(yard.length + 1)})`,
+}
+
+/** What is asked next of the lot that is near its line. */
+function addQuestions() {
+  const sheet = workbook.addWorksheet("Foothill");
+  const of = ofLot("Cherry", "Foothill");
+  const ask = (row, title, formula) => {
+    sheet.getCell(`A${row}`).value = title;
+    sheet.getCell(`A${row}`).font = BOLD;
+    sheet.getCell(`A${row + 1}`).value = spill(`A${row + 1}`, formula);
+  };
+  ask(
+    1,
+    "Chance that the whole lot reaches the average",
+    `COMB.LOT_CHANCE(${ALL_HIVES},${of},"all")`,
   );
-  [7, 7.5, 8, 8.5].forEach((value, i) => (sheet.getCell(`M${59 + i}`).value = value));
-  put("A67", `COMB.COMPARE(Yard!B2:B${last},Yard!E2:F${last},Yard!G2:G${last})`);
+  ask(
+    4,
+    "Hives to open for a margin of half a frame",
+    `COMB.TO_OPEN(0.5,${SIZES.Foothill},,${ALL_HIVES},Terms,"Cherry","Foothill")`,
+  );
+  ask(
+    13,
+    "What if the average asked were",
+    `COMB.WHAT_IF(${ALL_HIVES},"average frames",N14:N17,${of})`,
+  );
+  [7, 7.5, 8, 8.5].forEach((value, i) => (sheet.getCell(`N${14 + i}`).value = value));
+  ask(
+    20,
+    "The lots against each other",
+    `COMB.COMPARE(Yard!B2:B${last},Yard!E2:F${last},Yard!G2:G${last})`,
+  );
+  for (let k = 1; k <= 14; k++) sheet.getColumn(k).width = k === 1 ? 18 : 14;
 }
 
 addYard();
@@ -129,6 +144,7 @@ addTerms();
 addLots();
 addContract("Cherry");
 addContract("Pear");
+addQuestions();
 
 const folder = mkdtempSync(join(tmpdir(), "comb-tally-"));
 try {
