@@ -12,8 +12,8 @@ export type CellDensity = Readonly<Record<CombCaste, number>>;
 const eighth = sources.zanderCombArea.value / 8;
 
 /**
- * The published densities: `counted` on managed comb; `liebefeld`, the round figures of that method.
- * Cells measured in wild nests are narrower, and by geometry 8 % more of them fit than are counted.
+ * The published densities: `counted` on managed comb; `liebefeld`, the round figures of that method;
+ * `wild`, by geometry from cells measured in wild nests, of which 8 % more fit than are counted.
  */
 export const CELL_DENSITIES = {
   counted: {
@@ -23,6 +23,10 @@ export const CELL_DENSITIES = {
   liebefeld: {
     worker: sources.workerCellsPerEighth.value / eighth,
     drone: sources.droneCellsPerEighth.value / eighth,
+  },
+  wild: {
+    worker: cellsPerCm2(sources.workerCellWidth.value),
+    drone: cellsPerCm2(sources.droneCellWidth.value),
   },
 } satisfies Record<string, CellDensity>;
 

@@ -30,7 +30,7 @@ const cellsParameters = [hives("cover"), ...sideParameters] as const;
  * @helpurl https://localhost:3000/help.html#CELLS
  * @param cover A cell, column or block: how much of each side the cells take.
  * @param caste "worker" (also where left out) or "drone".
- * @param density "counted" (also where left out), "liebefeld", or the width of a cell from flat to flat in mm, 4 to 8.
+ * @param density "counted" (also where left out), "liebefeld", "wild", or the width of a cell from flat to flat in mm, 4 to 8.
  * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or a size such as 42 x 27 cm; one, or a row of one for each column.
  * @param fill Percent of those cells that hold brood, the rest being empty; 100 where left out.
  * @param counted_in "percent", 0 to 100 (also where left out), or "eighths", 0 to 8.
@@ -75,7 +75,7 @@ const coverParameters = [hives("cells"), ...sideParameters] as const;
  * @helpurl https://localhost:3000/help.html#COVER
  * @param cells A cell, column or block: cells on each side.
  * @param caste "worker" (also where left out) or "drone".
- * @param density "counted" (also where left out), "liebefeld", or the width of a cell from flat to flat in mm, 4 to 8.
+ * @param density "counted" (also where left out), "liebefeld", "wild", or the width of a cell from flat to flat in mm, 4 to 8.
  * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or a size such as 42 x 27 cm; one, or a row of one for each column.
  * @param fill Percent of the cells in that part that hold brood; 100 where left out.
  * @param counted_in "percent", 0 to 100 (also where left out), or "eighths", 0 to 8.
@@ -145,7 +145,7 @@ const patchParameters = [
  * @param give "cells" (also where left out), "cm2", "in2", or "percent" of the side.
  * @param shape "ellipse" (also where left out) or "rectangle".
  * @param caste "worker" (also where left out) or "drone".
- * @param density "counted" (also where left out), "liebefeld", or the width of a cell from flat to flat in mm, 4 to 8.
+ * @param density "counted" (also where left out), "liebefeld", "wild", or the width of a cell from flat to flat in mm, 4 to 8.
  * @param fill Percent of the patch's cells that hold brood; 100 where left out.
  * @param frame The comb's frame: deep where left out, medium, shallow, national deep, dadant, zander, or a size such as 42 x 27 cm.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".

@@ -5,6 +5,7 @@ import { compare } from "./compare.js";
 import { daysToEmergeFunction, eggDateFunction, emergeDateFunction } from "./clock.js";
 import { conditions } from "./conditions.js";
 import type { SheetFunction } from "./declare.js";
+import { food } from "./food.js";
 import { grade, hiveCheck, shortOfFunction } from "./grade.js";
 import { eggsPerDay } from "./laying.js";
 import { droneShareFunction, pattern } from "./pattern.js";
@@ -33,6 +34,7 @@ export const functions: readonly SheetFunction[] = [
   cover,
   patchFunction,
   broodFrames,
+  food,
   pattern,
   droneShareFunction,
   eggsPerDay,

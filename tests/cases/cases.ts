@@ -225,6 +225,19 @@ export const cases: readonly Case[] = [
     known: "by hand: 2 / (sqrt 3 x 0.52^2) x 134 x 6.4516, hexagon geometry",
   },
   {
+    id: "CELLS",
+    args: [100, null, "wild"],
+    gives: [[3691.772348804052]],
+    known: "the same 5.2 mm, Seeley & Morse 1976",
+  },
+  {
+    id: "FOOD",
+    args: [[["4/8"], [1]], "g", "zander", "eighths"],
+    gives: [[500], [125]],
+    known: "125 g an eighth of a Zander side: Liebefeld method",
+  },
+  { id: "FOOD", args: [50, "kg", "zander"], gives: [[0.5]], known: "half of 8 x 125 g" },
+  {
     id: "COVER",
     args: [[[800], [4000]], null, "liebefeld", "zander"],
     gives: [[25], [VALUE]],

@@ -102,6 +102,7 @@ export const USES: readonly Use[] = [
   use("worker", "CELLS", [PERCENTS]),
   use("drone, in part empty", "CELLS", [PERCENTS, "drone", "liebefeld", null, 80]),
   use("a column", "COVER", [column(1700, "", "400-800", 5000, "rubbish")]),
+  use("eighths", "FOOD", [column("3-4", "", 9, "half", 2), "lb", null, "eighths"]),
   use("length and width", "PATCH", [column(10, "", "8-9", 30), column(6, "", 5, 20)], [0, 1]),
   use("a grid", "PATCH", [column(20, "", "about 5", "18-20", 90), null, "squares", "percent"]),
   use("area", "BROOD_FRAMES", [column(4000, "", "3000-4000", "x"), null, null, "cm2"]),
