@@ -2,7 +2,7 @@ import { quote, Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
 import { normalise } from "./text.js";
 
-const CM_PER_INCH = 2.54;
+export const CM_PER_INCH = 2.54;
 /** Square centimetres in a square inch. */
 export const CM2_PER_IN2 = CM_PER_INCH * CM_PER_INCH;
 

@@ -7,7 +7,7 @@ import {
   broodOfPatches,
   cellsOfBrood,
 } from "../core/brood.js";
-import { CM2_PER_IN2 } from "../core/comb.js";
+import { CM2_PER_IN2, CM_PER_INCH } from "../core/comb.js";
 import { scale, sum } from "../core/estimate.js";
 import type { Kind } from "../core/kinds.js";
 import { Refusal } from "../core/refusal.js";
@@ -105,7 +105,7 @@ export function BROOD_FRAMES(
           in2: () => broodOfArea(scale(sum(columns), CM2_PER_IN2), frame),
           "patches in": () =>
             broodOfPatches(
-              columns.map((c) => scale(c, 2.54)),
+              columns.map((c) => scale(c, CM_PER_INCH)),
               frame,
             ),
           "patches cm": () => broodOfPatches(columns, frame),
