@@ -50,7 +50,18 @@ export function inUnits(value: Exact, unit: Exact): bigint {
   return top < 0n ? -rounded : rounded;
 }
 
-/** The nearest number that a cell can hold. */
+/** The nearest number that a cell can hold, the same in whatever terms the fraction stands. */
 export function toNumber({ top, bottom }: Exact): number {
-  return Number(top) / Number(bottom);
+  const size = top < 0n ? -top : top;
+  // 66 bits and more of quotient, and a last bit that tells of a remainder: one rounding in all.
+  const shift = Math.max(0, 66 + bits(bottom) - bits(size));
+  const shifted = size << BigInt(shift);
+  const quotient = shifted / bottom;
+  const sticky = shifted % bottom === 0n ? quotient : quotient | 1n;
+  const nearest = Number(sticky) / 2 ** shift;
+  return top < 0n ? -nearest : nearest;
+}
+
+function bits(value: bigint): number {
+  return value.toString(2).length;
 }

@@ -296,6 +296,23 @@ describe("a sum of money", () => {
     expect([0.024, 0.025, 0.075].map((n) => rounded(n, 0.05))).toEqual([0, 1, 2]);
   });
 
+  it("is the same number in whatever terms its fraction stands, and the nearest there is", () => {
+    const size = fc.bigInt(-(10n ** 40n), 10n ** 40n);
+    const scale = fc.bigInt(1n, 10n ** 40n);
+    fc.assert(
+      fc.property(size, scale, scale, (top, bottom, by) => {
+        const plain = toNumber({ top, bottom });
+        expect(toNumber({ top: top * by, bottom: bottom * by })).toBe(plain);
+      }),
+      { numRuns: 1000 },
+    );
+    // 1 + 2^-53 lies halfway to the next number, and the even one is taken; past it, the upper.
+    const half = 2n ** 53n;
+    expect(toNumber({ top: half + 1n, bottom: half })).toBe(1);
+    const past = { top: (half + 1n) * 10n ** 30n + 1n, bottom: half * 10n ** 30n };
+    expect(toNumber(past)).toBe(1 + Number.EPSILON);
+  });
+
   it("is read by its digits, however a number is written", () => {
     for (const n of [0, 182.5, 1e-7, 1.5e-9, 1e21, 2.5e22, -3.25, 0.1]) {
       expect(toNumber(exact(n))).toBe(n);
