@@ -36,11 +36,11 @@ export default defineConfig(
     },
   },
   Object.entries(DIRECTIONS).map(([folder, others]) => ({
-    files: [`src/${folder}/**/*.ts`],
+    files: [`src/${folder}/**/*.{ts,tsx}`],
     rules: { "no-restricted-imports": ["error", { patterns: forbidden(folder, others) }] },
   })),
   {
-    files: ["src/**/*.ts"],
+    files: ["src/**/*.{ts,tsx}"],
     rules: { "no-restricted-globals": ["error", ...ban(OFFICE, HOST)] },
   },
   {
@@ -51,7 +51,7 @@ export default defineConfig(
     },
   },
   {
-    files: ["src/pane/main.ts"],
+    files: ["src/pane/main.tsx"],
     rules: { "no-restricted-globals": ["error", ...ban(OFFICE.slice(1), HOST)] },
   },
   {

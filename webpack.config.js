@@ -18,11 +18,11 @@ const shared = {
   performance: false,
   stats: { all: false, errors: true, warnings: true, moduleTrace: true },
   // The sources import "./x.js", as Node does, and mean x.ts.
-  resolve: { extensionAlias: { ".js": [".ts", ".js"] } },
+  resolve: { extensionAlias: { ".js": [".ts", ".tsx", ".js"] } },
   module: {
     rules: [
       {
-        test: /\.ts$/,
+        test: /\.tsx?$/,
         loader: "ts-loader",
         options: { transpileOnly: true, compilerOptions: { noEmit: false } },
       },
@@ -37,7 +37,7 @@ function addin(/** @type {string} */ origin) {
     ...shared,
     name: "addin",
     target: ["web", "es2022"],
-    entry: "./src/pane/main.ts",
+    entry: "./src/pane/main.tsx",
     output: { path: path("dist/addin"), filename: "addin.js", clean: true },
     plugins: [
       new FunctionsJsonPlugin({ folder: path("src/functions"), transform }),

@@ -1,0 +1,100 @@
+import type { ComponentType } from "preact";
+import { useCallback, useMemo, useRef, useState } from "preact/hooks";
+import { About } from "./about.js";
+import { PaneContext, sentenceOf, type Pane } from "./context.js";
+import type { Step } from "./port.js";
+import { texts } from "./texts.js";
+
+type ViewId = keyof typeof texts.views;
+
+/** The views in the order of their tabs; the first is shown. */
+const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [["about", About]];
+
+interface Said {
+  readonly sentence: string;
+  readonly undo: readonly Step[];
+}
+
+/** The whole pane: tabs, the view that is open, and the line that says what was done. */
+export function CombTally(props: Omit<Pane, "say">) {
+  const { workbook, version, functions } = props;
+  const [open, setOpen] = useState<ViewId>(VIEWS[0]![0]);
+  const [said, setSaid] = useState<Said | null>(null);
+  const say = useCallback(
+    (sentence: string, undo: readonly Step[] = []) => setSaid({ sentence, undo }),
+    [],
+  );
+  const pane = useMemo(
+    () => ({ workbook, version, functions, say }),
+    [workbook, version, functions, say],
+  );
+  const takeBack = async ({ undo }: Said) => {
+    try {
+      await workbook.write(undo);
+      say(texts.tookBack);
+    } catch (error) {
+      setSaid({ sentence: sentenceOf(error), undo });
+    }
+  };
+  return (
+    <PaneContext.Provider value={pane}>
+      <header>
+        <h1>{texts.title}</h1>
+        <Tabs open={open} choose={setOpen} />
+      </header>
+      <main>
+        {VIEWS.map(([id, View]) => (
+          // A view that is left keeps what was typed into it.
+          <section
+            key={id}
+            id={`view-${id}`}
+            role="tabpanel"
+            aria-labelledby={`tab-${id}`}
+            hidden={id !== open}
+          >
+            <View />
+          </section>
+        ))}
+      </main>
+      <footer>
+        <p role="status">{said?.sentence}</p>
+        {said !== null && said.undo.length > 0 && (
+          <button type="button" onClick={() => void takeBack(said)}>
+            {texts.takeBack}
+          </button>
+        )}
+      </footer>
+    </PaneContext.Provider>
+  );
+}
+
+function Tabs({ open, choose }: { open: ViewId; choose: (id: ViewId) => void }) {
+  const list = useRef<HTMLDivElement>(null);
+  const move = (event: KeyboardEvent, at: number) => {
+    const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: VIEWS.length - 1 }[event.key];
+    if (to === undefined) return;
+    event.preventDefault();
+    const next = (to + VIEWS.length) % VIEWS.length;
+    choose(VIEWS[next]![0]);
+    list.current?.querySelectorAll("button")[next]?.focus();
+  };
+  return (
+    <div role="tablist" aria-label={texts.title} ref={list}>
+      {VIEWS.map(([id], at) => (
+        <button
+          key={id}
+          type="button"
+          role="tab"
+          id={`tab-${id}`}
+          aria-controls={`view-${id}`}
+          aria-selected={id === open}
+          tabIndex={id === open ? 0 : -1}
+          onClick={() => choose(id)}
+          onKeyDown={(event) => move(event, at)}
+        >
+          {texts.views[id]}
+        </button>
+      ))}
+    </div>
+  );
+}

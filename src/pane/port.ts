@@ -1,0 +1,81 @@
+/**
+ * All that the pane knows of a workbook. `excel.ts` is Excel's, `memory.ts` one for tests; the
+ * playground has its own.
+ */
+
+/** A rectangle of cells of one sheet; `row` and `column` count from 0. */
+export interface Place {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** What is typed into a cell: a formula is a text that begins with "=", a blank is "". */
+export type Entry = string | number | boolean;
+
+/** What stands in a place, row by row. */
+export interface Block {
+  readonly place: Place;
+  /** As a function of the add-in takes them: errors are `CellError`, dates serial numbers. */
+  readonly values: readonly (readonly unknown[])[];
+  readonly entries: readonly (readonly Entry[])[];
+  /** Number formats as Excel writes them: "General", "@", "yyyy-mm-dd". */
+  readonly formats: readonly (readonly string[])[];
+}
+
+/** What may hold a yard sheet or Terms: a table, a defined name, or the filled part of a sheet. */
+export interface Region {
+  readonly kind: "table" | "name" | "sheet";
+  readonly name: string;
+  /** With the heading row. */
+  readonly place: Place;
+}
+
+/**
+ * One step of a change. A change is made whole or not at all: where any cell is not as a step
+ * expects it, nothing is written.
+ */
+export type Step =
+  /** Puts entries where `expect` stands now. Formats are set first, one for all cells or one each. */
+  | {
+      readonly kind: "put";
+      readonly place: Place;
+      readonly expect: readonly (readonly Entry[])[];
+      readonly put: readonly (readonly Entry[])[];
+      readonly formats?: string | readonly (readonly string[])[];
+    }
+  /** Writes nothing: the cells must be blank, since a spill is to come over them. */
+  | { readonly kind: "blank"; readonly place: Place }
+  /** The table or defined name covers this place from now on; the name is made where it is missing. */
+  | {
+      readonly kind: "cover";
+      readonly region: "table" | "name";
+      readonly name: string;
+      readonly place: Place;
+    }
+  | { readonly kind: "uncover"; readonly name: string }
+  /** A new sheet at the end, or away with one that such a step made. */
+  | { readonly kind: "add sheet"; readonly name: string }
+  | { readonly kind: "drop sheet"; readonly name: string };
+
+export interface Workbook {
+  /** Tables, defined names and filled parts of visible sheets, in this order. */
+  regions(): Promise<readonly Region[]>;
+  /** What stands in some places, all read in one step. */
+  read(places: readonly Place[]): Promise<readonly Block[]>;
+  /** The cell, or the range, that the user has chosen. */
+  active(): Promise<Place>;
+  /**
+   * Makes a change, and answers the steps that take it back.
+   *
+   * @throws Refusal that names the place which is protected, merged, filled or changed by another
+   * hand; the workbook is then as it was, or the sentence names the range that is left
+   */
+  write(steps: readonly Step[]): Promise<readonly Step[]>;
+  /** Calls on each change in the workbook, whoever made it, until what it answers is called. */
+  watch(changed: () => void): () => void;
+  /** The decimal sign that the user types. */
+  decimalSign(): Promise<"." | ",">;
+}
