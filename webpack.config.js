@@ -30,6 +30,8 @@ const shared = {
   },
 };
 
+const docs = new URL("docs/", import.meta.url);
+
 /** @returns {webpack.Configuration} */
 function addin(/** @type {string} */ origin) {
   const transform = (/** @type {string | Buffer} */ text) => atOrigin(text.toString(), origin);
@@ -49,7 +51,7 @@ function addin(/** @type {string} */ origin) {
             from: "src/pane/help.html",
             info: { minimized: true },
             to: "[name][ext]",
-            transform: (text) => helpPage(text.toString(), reference(path("src/functions"))),
+            transform: (text) => helpPage(text.toString(), reference(path("src/functions")), docs),
           },
           { from: "manifest/manifest.xml", transform },
           { from: "manifest/assets/*.png", to: "assets/[name][ext]" },

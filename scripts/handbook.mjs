@@ -1,8 +1,9 @@
-/** Writes docs/functions.md and docs/terms.md from the sources: `npm run docs`. */
+/** Writes what the handbook has from the sources and the demo: `npm run docs`. */
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { runnerImport } from "vite";
 import { reference, signature } from "./reference.mjs";
+import { WALKTHROUGH, walkthroughPage } from "./walkthrough.mjs";
 
 const path = (/** @type {string} */ name) => fileURLToPath(new URL(`../${name}`, import.meta.url));
 
@@ -31,9 +32,11 @@ export function functionsPage() {
       "",
     ].join("\n");
   });
-  return `# Functions
+  return `<!-- made by npm run docs -->
 
-In brackets: may be left out. Where your Excel uses \`;\` between arguments, write \`;\`. A mistake is \`#VALUE!\` with a sentence that names the argument, the row and what was expected; what nobody has judged yet is \`#N/A\`. Made from the sources by \`npm run docs\`.
+# Functions
+
+In brackets: may be left out. Where your Excel uses \`;\` between arguments, write \`;\`. A mistake is \`#VALUE!\` with a sentence that names the argument, the row and what was expected; what nobody has judged yet is \`#N/A\`.
 
 ${list.join("\n")}
 
@@ -47,15 +50,36 @@ export async function termsPage() {
     ({ label, value, missing, meaning }) =>
       `| \`${label}\` | ${mayBe(value)} | ${shown(missing)} | ${cell(meaning)} |`,
   );
-  return `# The terms of a contract
+  return `<!-- made by npm run docs -->
 
-A table with the heading \`Term\` in its first cell, a term a row and a contract a column; give it the defined name \`Terms\`. A column headed \`Meaning\`, \`Unit\` or \`Notes\` is yours. A term that is left out, or holds 0, says what the third column says. Terms that are not known, stand twice or contradict each other are refused by name. Made from the sources by \`npm run docs\`.
+# The terms of a contract
+
+A table with the heading \`Term\` in its first cell, a term a row and a contract a column; give it the defined name \`Terms\`. A column headed \`Meaning\`, \`Unit\` or \`Notes\` is yours. A term that is left out, or holds 0, says what the third column says. Terms that are not known, stand twice or contradict each other are refused by name.
 
 | term | what may stand there | left out | meaning |
 |---|---|---|---|
 ${rows.join("\n")}
 
 Grades stand best first, each with rows \`grade 1 name\`, \`grade 1 frames\`, \`grade 1 brood\`, \`grade 1 fee\`, then \`grade 2 name\` and so on, up to 99: a name of your own, its least frames of bees, its least brood in the contract's measure, its fee a hive. A contract without grades tells a hive \`at average\` from one \`at minimum\`.
+`;
+}
+
+export async function sourcesPage() {
+  const { module } = await runnerImport(path("src/core/sources.ts"));
+  const { sources } = /** @type {typeof import("../src/core/sources.js")} */ (module);
+  const rows = Object.values(sources).map(
+    ({ name, value, unit, source, known }) =>
+      `| ${cell(name)} | ${+value.toPrecision(6)} ${cell(unit)} | ${known} | ${cell(source)} |`,
+  );
+  return `<!-- made by npm run docs -->
+
+# Where the figures come from
+
+Every constant that is reckoned with; \`=COMB.SOURCES()\` spills the same. **read** in the source; **retold** by another text that quotes it; **worked** from values that were read; **fitted** to the data of the studies named; **practice** of the trade without a source; **memory**.
+
+| what | value | known | source |
+|---|---|---|---|
+${rows.join("\n")}
 `;
 }
 
@@ -87,4 +111,6 @@ function cell(text) {
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   writeFileSync(path("docs/functions.md"), functionsPage());
   writeFileSync(path("docs/terms.md"), await termsPage());
+  writeFileSync(path("docs/sources.md"), await sourcesPage());
+  writeFileSync(WALKTHROUGH, await walkthroughPage());
 }

@@ -1,24 +1,122 @@
+import { readFileSync } from "node:fs";
+import { Marked } from "marked";
 import { signature } from "./reference.mjs";
 
+/** The pages of the handbook, in the order in which one reads them; the functions come after. */
+export const PAGES = [
+  "install",
+  "yard-sheet",
+  "walkthrough",
+  "terms",
+  "methods",
+  "sources",
+  "hosting",
+];
+
 /**
- * The help page with every function in it, each at the place that Excel's help link names.
- * @param {string} template - holds a line `<!-- functions -->`
+ * The handbook as one page: the pages of docs/, and every function at the place that Excel's help
+ * link names.
+ * @param {string} template - holds the lines `<!-- contents -->`, `<!-- pages -->`, `<!-- functions -->`
  * @param {import("./reference.mjs").Entry[]} entries
+ * @param {URL} docs - the folder of the pages
  */
-export function helpPage(template, entries) {
-  return template.replace("<!-- functions -->", () => entries.map(section).join("\n"));
+export function helpPage(template, entries, docs) {
+  const pages = PAGES.map((name) => page(name, readFileSync(new URL(`${name}.md`, docs), "utf8")));
+  const contents = [
+    ...pages.map(({ name, title }) => `<li><a href="#${name}">${title}</a></li>`),
+    `<li><a href="#functions">Functions</a><ul class="names">${entries
+      .map(({ id }) => `<li><a href="#${id}">${id}</a></li>`)
+      .join("")}</ul></li>`,
+  ];
+  const parts = {
+    contents: contents.join("\n"),
+    pages: pages.map(({ html }) => html).join("\n"),
+    functions: entries.map(section).join("\n"),
+  };
+  return template.replace(
+    /<!-- (contents|pages|functions) -->/g,
+    (_, /** @type {keyof typeof parts} */ part) => parts[part],
+  );
+}
+
+/**
+ * @param {string} name
+ * @param {string} text
+ */
+function page(name, text) {
+  const marked = new Marked({
+    walkTokens(token) {
+      // What makes the page is not for its readers.
+      if (token.type === "html") token.text = "";
+    },
+    renderer: {
+      link({ href, tokens }) {
+        const inner = this.parser.parseInline(tokens);
+        const to = inPage(name, href);
+        return to === null ? inner : `<a href="${to}">${inner}</a>`;
+      },
+      heading({ tokens, depth }) {
+        const inner = this.parser.parseInline(tokens);
+        const id = depth === 1 ? name : `${name}-${anchor(inner)}`;
+        return `<h${depth + 1} id="${id}">${inner}</h${depth + 1}>\n`;
+      },
+      table(token) {
+        const row = (/** @type {string} */ cells) => `<tr>${cells}</tr>`;
+        const cell = (
+          /** @type {string} */ tag,
+          /** @type {import("marked").Tokens.TableCell} */ c,
+        ) => `<${tag}>${this.parser.parseInline(c.tokens)}</${tag}>`;
+        const head = row(token.header.map((c) => cell("th", c)).join(""));
+        const body = token.rows.map((cells) => row(cells.map((c) => cell("td", c)).join("")));
+        return `<div class="wide" tabindex="0"><table><thead>${head}</thead><tbody>${body.join("")}</tbody></table></div>`;
+      },
+      code({ text }) {
+        return `<pre tabindex="0"><code>${escape(text)}</code></pre>`;
+      },
+    },
+  });
+  const html = /** @type {string} */ (marked.parse(text));
+  const title = /^# (.*)$/m.exec(text)?.[1] ?? name;
+  return { name, title: escape(title), html: `<article>${html}</article>` };
+}
+
+/**
+ * A link from one page of docs/ to another, as a link within the one page; null where it leads out
+ * of the handbook.
+ * @param {string} from
+ * @param {string} href
+ */
+function inPage(from, href) {
+  if (/^https?:/.test(href)) return href;
+  const [file = "", place] = href.split("#");
+  const name = file === "" ? from : file.replace(/\.md$/, "");
+  if (name === "functions") return `#${(place ?? "functions").replace(/^comb/, "").toUpperCase()}`;
+  if (!PAGES.includes(name)) return null;
+  return place === undefined ? `#${name}` : `#${name}-${place}`;
+}
+
+/** The anchor that a heading has where the pages are read one by one. */
+function anchor(/** @type {string} */ heading) {
+  return heading
+    .toLowerCase()
+    .replace(/<[^>]*>/g, "")
+    .replace(/[^a-z0-9 -]/g, "")
+    .replaceAll(" ", "-");
 }
 
 /** @param {import("./reference.mjs").Entry} entry */
 function section(entry) {
-  const parameters = entry.parameters.map(
-    (p) => `<dt><code>${escape(p.name)}</code></dt><dd>${escape(p.text)}</dd>`,
+  const rows = entry.parameters.map(
+    (p) =>
+      `<tr><th><code>${escape(p.name)}</code></th><td>${p.optional ? "may be left out" : "needed"}</td><td>${escape(p.text)}</td></tr>`,
   );
+  const typed = `=${signature(entry)}`;
   return `<section id="${entry.id}">
-  <h2>COMB.${entry.id}</h2>
+  <h3>COMB.${entry.id}</h3>
   <p>${escape(entry.summary)}</p>
-  <p><code>=${escape(signature(entry))}</code></p>
-  <dl>${parameters.join("")}<dt>Gives</dt><dd>${escape(entry.returns)}</dd></dl>
+  <p><code>${escape(typed)}</code><br /><code>${escape(typed.replaceAll(", ", "; "))}</code></p>
+  <div class="wide" tabindex="0"><table><tbody>${rows.join("")}</tbody></table></div>
+  <p>Gives: ${escape(entry.returns)}</p>
   <p>${escape(entry.remarks)}</p>
   <p>Example: ${escape(entry.example)}</p>
 </section>`;
@@ -26,5 +124,9 @@ function section(entry) {
 
 /** @param {string} text */
 function escape(text) {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
+  return text
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;");
 }

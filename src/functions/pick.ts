@@ -29,7 +29,7 @@ const parameters = [
  * @customfunction PICK_HIVES
  * @helpurl https://localhost:3000/help.html#PICK_HIVES
  * @param hives A row a hive: its id, each once.
- * @param how_many Hives to open; whole pallets where the pallets are given.
+ * @param how_many Hives to open; pallets to open where the pallets are given.
  * @param seed_one A word of the one party.
  * @param seed_two A word of the other.
  * @param pallets A row a hive: the pallet it stands on; whole pallets are then drawn.
