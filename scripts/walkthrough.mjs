@@ -46,7 +46,8 @@ function argumentsOf(/** @type {string} */ list) {
         .map((n) => [Number(n)]);
     const [, left, top, right, bottom] = /^([A-K])(\d+):([A-K])(\d+)$/.exec(argument) ?? [];
     if (left === undefined || right === undefined) return Number(argument);
-    const [first, last] = [left, right].map((letter) => letter.charCodeAt(0) - 65);
+    const first = left.charCodeAt(0) - 65;
+    const last = right.charCodeAt(0) - 65;
     return yard()
       .slice(Number(top) - 1, Number(bottom))
       .map((row) => row.slice(first, last + 1));
