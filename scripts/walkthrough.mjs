@@ -56,7 +56,9 @@ function argumentsOf(/** @type {string} */ list) {
 
 /** The yard sheet of the demo with its headings, as a function takes its cells. */
 function yard() {
-  const cells = rows.map((row) => row.map((cell) => cell?.day ?? cell?.date ?? cell));
+  const cells = rows.map((row) =>
+    row.map((cell) => (typeof cell === "object" ? Object.values(cell)[0] : cell)),
+  );
   return [HEADINGS, ...cells];
 }
 
