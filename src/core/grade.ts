@@ -173,37 +173,32 @@ function gradeAt(contract: Contract, hive: Hive, end: End): string {
   if (hive.frames.dead) return DEAD_OUT;
   const frames = at(hive.frames, end) ?? 0;
   const brood = at(broodAsCounted(contract, hive.brood), end);
-  const asked = requirementsAt(contract, hive, end);
+  // Judged once a grade's frames are there, since most of the cost of a hive is here.
+  let asked: readonly Need[] | null = null;
   for (const grade of gradesOf(contract)) {
     if (frames < leastFrames(contract, grade.frames) - TOLERANCE) continue;
-    const needs = [...asked, { name: "brood", met: enough(brood, grade.brood) }];
-    if (needs.some((need) => need.met === false)) continue;
-    const unknown = needs.find((need) => need.met === null);
+    asked ??= [
+      ["brood", enough(brood, contract.brood)],
+      ["a laying queen", contract.layingQueen ? hive.queen : true],
+      ["stores", enough(at(hive.stores, end), contract.stores)],
+    ];
+    const ofGrade = enough(brood, grade.brood);
+    if (ofGrade === false || asked.some(isMissing)) continue;
+    const unknown = [...asked, ["brood", ofGrade] as Need].find(([, met]) => met === null)?.[0];
     if (unknown === undefined) return grade.name;
     throw new Refusal(
-      `contract "${contract.name}" asks for ${NAMES[unknown.name]}, and that is not judged for this hive`,
+      `contract "${contract.name}" asks for ${unknown}, and that is not judged for this hive`,
       "unknown",
     );
   }
   return NO_GRADE;
 }
 
-const NAMES: Readonly<Record<string, string>> = {
-  brood: "brood",
-  queen: "a laying queen",
-  stores: "stores",
-};
+/** What is asked of every hive beside frames, and whether it is met; null where nobody judged it. */
+type Need = readonly [name: string, met: boolean | null];
 
-function requirementsAt(
-  contract: Contract,
-  hive: Hive,
-  end: End,
-): { name: string; met: boolean | null }[] {
-  return [
-    { name: "brood", met: enough(at(broodAsCounted(contract, hive.brood), end), contract.brood) },
-    { name: "queen", met: contract.layingQueen ? hive.queen : true },
-    { name: "stores", met: enough(at(hive.stores, end), contract.stores) },
-  ];
+function isMissing([, met]: Need): boolean {
+  return met === false;
 }
 
 function enough(has: number | null, asked: number): boolean | null {
@@ -240,8 +235,14 @@ function yesAsOne(queen: boolean | null): Estimate | null {
 }
 
 function isCertain({ frames, brood, stores }: Hive): boolean {
-  const figures = [frames, stores, brood?.fullFrames, brood?.combs, brood?.cover];
-  return figures.every((figure) => !figure || figure.low === figure.high);
+  if (!isExact(frames) || !isExact(stores)) return false;
+  return (
+    brood === null || (isExact(brood.fullFrames) && isExact(brood.combs) && isExact(brood.cover))
+  );
+}
+
+function isExact(figure: Estimate | null): boolean {
+  return figure === null || figure.low === figure.high;
 }
 
 function printed(estimate: Estimate | null): string {

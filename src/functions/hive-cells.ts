@@ -26,6 +26,14 @@ const NO = new Set([
 const NONE = exactly(0);
 const UNJUDGED = new Set(["?", "not seen", "not looked"]);
 
+/** What texts were read as, for as long as they are read in the same way. */
+interface TextsRead {
+  readonly kind: Kind | null;
+  readonly writing: Writing | null;
+  readonly year: number | null;
+  readonly texts: Map<string, Estimate>;
+}
+
 /**
  * Columns of a sheet, one hive a row, under the name by which messages speak of them. Every cell is
  * read where it is asked for, so that a bad row spoils that row alone.
@@ -34,6 +42,7 @@ export class HiveCells {
   readonly rows: number;
   readonly width: number;
   private readonly datesSeen = new Map<number, boolean>();
+  private textsRead: TextsRead = { kind: null, writing: null, year: null, texts: new Map() };
 
   constructor(
     readonly name: string,
@@ -75,28 +84,41 @@ export class HiveCells {
   ): Estimate | null {
     const cell = this.cell(i, k);
     if (cell === null) return null;
-    return this.named(i, k, () => {
-      if (typeof cell !== "number" && typeof cell !== "string") {
+    try {
+      if (typeof cell === "string") return this.textRead(cell, kind, writing, year);
+      if (typeof cell !== "number") {
         throw new Refusal(`${String(cell)} stands where a figure was expected`);
       }
-      if (
-        kind === "count" &&
-        typeof cell === "number" &&
-        isDateSerial(cell) &&
-        this.isDateColumn(k)
-      ) {
+      if (kind === "count" && isDateSerial(cell) && this.isDateColumn(k)) {
         throw new Refusal("most of this column is dates: give the column of figures");
       }
       return read(cell, kind, writing, year);
-    });
+    } catch (error) {
+      throw toCellError(error, this.where(i, k));
+    }
+  }
+
+  /** A yard sheet says the same few texts over and over: each is read once. */
+  private textRead(text: string, kind: Kind, writing: Writing, year: number | null): Estimate {
+    const { textsRead: known } = this;
+    if (known.kind !== kind || known.writing !== writing || known.year !== year) {
+      this.textsRead = { kind, writing, year, texts: new Map() };
+    }
+    const { texts } = this.textsRead;
+    const before = texts.get(text);
+    if (before !== undefined) return before;
+    const estimate = read(text, kind, writing, year);
+    texts.set(text, estimate);
+    return estimate;
   }
 
   /** Every figure of a row; a blank box beside a filled one holds none. */
   estimates(i: number, kind: Kind, writing: Writing, year: number | null): Estimate[] {
-    return Array.from(
-      { length: this.width },
-      (_, k) => this.estimate(i, k, kind, writing, year) ?? NONE,
-    );
+    const figures: Estimate[] = [];
+    for (let k = 0; k < this.width; k++) {
+      figures.push(this.estimate(i, k, kind, writing, year) ?? NONE);
+    }
+    return figures;
   }
 
   /** A laying queen: yes, no, or null where nobody judged it. */
