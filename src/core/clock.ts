@@ -35,7 +35,7 @@ export interface Age {
 }
 
 /** Days from laying at which a caste hatches, is capped and emerges. */
-interface Life {
+export interface Life {
   readonly hatching: number;
   readonly capping: number;
   readonly emergence: Span<number>;
@@ -124,6 +124,11 @@ export function stageOf(text: string, caste: Caste): Stage {
   const own = STAGES.filter((name) => name !== "grafted" || caste === "queen");
   if (stage !== undefined && own.includes(stage)) return stage;
   throw new Refusal(`${quote(text)} is no stage of a ${caste}: its stages are ${own.join(", ")}`);
+}
+
+/** Days from laying at which a caste hatches, is capped and emerges. */
+export function lifeOf(caste: Caste): Life {
+  return LIVES[caste];
 }
 
 /** Days from laying to emergence. */

@@ -1,3 +1,4 @@
+import { lifeOf, type Caste } from "./clock.js";
 import { sources } from "./sources.js";
 
 /** The stages of worker brood: days, daily loss, and cells to one of eggs by the two yardsticks. */
@@ -50,6 +51,22 @@ export function survival(from: number, to: number): number {
     const spent = Math.max(0, Math.min(to, end) - Math.max(from, start));
     start = end;
     return alive * (1 - loss) ** spent;
+  }, 1);
+}
+
+/**
+ * The share of brood of an age that lives to emerge, by the daily losses of worker brood: drones
+ * have no figures of their own.
+ *
+ * @param age - days from laying
+ * @example stageSurvival(6, "worker") // 0.959, of larvae at the middle of their stage
+ */
+export function stageSurvival(age: number, caste: Caste): number {
+  const { hatching, capping, emergence } = lifeOf(caste);
+  const ends = [hatching, capping, emergence.expected];
+  return STAGES.reduce((alive, { loss }, k) => {
+    const start = k === 0 ? 0 : ends[k - 1]!;
+    return alive * (1 - loss) ** Math.max(0, ends[k]! - Math.max(age, start));
   }, 1);
 }
 

@@ -21,6 +21,8 @@ const PRACTICE = "common practice, no source";
 const LIFE_TABLE = "standard life table (Winston 1987; Jay 1963)";
 const SIMULATION = "own simulation, docs/simulation.md";
 const SCHMICKL = "Schmickl & Crailsheim 2007, p. 230";
+const FIELD_STUDIES =
+  "Schmolke et al. 2020, Abi-Akar et al. 2020 (Environ Toxicol Chem 39:2269-2297), control colonies";
 
 /** One constant of the table; the columns of SOURCES in order. */
 function constant(name: string, value: number, unit: string, source: string, known: Known): Source {
@@ -369,6 +371,71 @@ export const sources = {
   eggLoss: constant("worker eggs that die", 0.03, "a day", SCHMICKL, "retold"),
   openLoss: constant("worker larvae that die", 0.01, "a day", SCHMICKL, "retold"),
   cappedLoss: constant("capped worker brood that dies", 0.001, "a day", SCHMICKL, "retold"),
+  adultLossBuildUp: constant(
+    "adult bees that die in build-up",
+    0.035,
+    "a day",
+    FIELD_STUDIES,
+    "worked",
+  ),
+  adultLossSummer: constant(
+    "adult bees that die in summer",
+    0.055,
+    "a day",
+    FIELD_STUDIES,
+    "worked",
+  ),
+  adultLossAutumn: constant(
+    "adult bees that die in autumn",
+    0.06,
+    "a day",
+    FIELD_STUDIES,
+    "worked",
+  ),
+  adultLossWinter: constant(
+    "adult bees that die in a winter without brood (1/190)",
+    0.005,
+    "a day",
+    "Sumpter & Martin 2004",
+    "retold",
+  ),
+  forecastPull: constant(
+    "how far a forecast goes from today's bees to those that brood and deaths alone would leave",
+    0.5,
+    "of the way, as a power of their ratio",
+    FIELD_STUDIES,
+    "fitted",
+  ),
+  forecastWithin: constant(
+    "a forecast's error, hives of one yard and date against each other",
+    0.35,
+    "standard deviation of the logarithm",
+    FIELD_STUDIES,
+    "fitted",
+  ),
+  forecastBetween: constant(
+    "a forecast's error that all hives of one yard and date share",
+    0.21,
+    "standard deviation of the logarithm",
+    FIELD_STUDIES,
+    "fitted",
+  ),
+  forecastLowReach: constant(
+    "low end of nine hives in ten under the forecast",
+    1.83,
+    "of a hive's standard deviation",
+    FIELD_STUDIES,
+    "fitted",
+  ),
+  forecastHighReach: constant(
+    "high end of nine hives in ten over the forecast",
+    1.26,
+    "of a hive's standard deviation",
+    FIELD_STUDIES,
+    "fitted",
+  ),
+  forecastLeastDays: constant("a forecast was tried from", 8, "days ahead", FIELD_STUDIES, "read"),
+  forecastMostDays: constant("a forecast was tried up to", 32, "days ahead", FIELD_STUDIES, "read"),
   steadyOpen: constant(
     "open brood to one cell of eggs where laying is steady",
     2,
