@@ -8,7 +8,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Workbook } from "@cj-tech-master/excelts";
-import { HEADINGS, rows, SIZES, TERMS } from "./yard.mjs";
+import { HEADINGS, OLDEST, rows, SIZES, TERMS } from "./yard.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const SAVED_ON = new Date(Date.UTC(2026, 2, 29));
@@ -139,12 +139,56 @@ function addQuestions() {
   for (let k = 1; k <= 14; k++) sheet.getColumn(k).width = k === 1 ? 18 : 14;
 }
 
+/** Days that count, as the workbook numbers them: 1 April, and full bloom on 10 April 2026. */
+const INSPECTION = 46113;
+const FULL_BLOOM = 46122;
+
+/** How the lots will stand when it counts, and which of them began to rear first. */
+function addBloom() {
+  const sheet = workbook.addWorksheet("Bloom");
+  const dates = (address) => (sheet.getCell(address).numFmt = "d-mmm-yy");
+  Object.keys(SIZES).forEach((lot, i) => {
+    const row = 1 + 5 * i;
+    sheet.getCell(`A${row}`).value = `${lot}: by the inspection, and by full bloom`;
+    sheet.getCell(`A${row}`).font = BOLD;
+    const ask = `COMB.LOT_FORECAST(${ALL_HIVES},$L$2:$L$3,${ofLot("Cherry", lot)})`;
+    sheet.getCell(`A${row + 1}`).value = spill(`A${row + 1}`, ask);
+    [row + 2, row + 3].forEach((r) => dates(`A${r}`));
+  });
+  sheet.getCell("L1").value = "Days that count";
+  sheet.getCell("L1").font = BOLD;
+  [INSPECTION, FULL_BLOOM].forEach((day, i) => {
+    sheet.getCell(`L${i + 2}`).value = day;
+    dates(`L${i + 2}`);
+  });
+  const oldest = rows.filter((row) => row[0] in OLDEST).map((row) => [...row.slice(0, 2), row[3]]);
+  sheet.getCell("A17").value = "Which lot began to rear first";
+  sheet.getCell("A17").font = BOLD;
+  ["Hive", "Lot", "Seen", "Oldest brood"].forEach((heading, k) => {
+    sheet.getCell(`${"NOPQ"[k]}1`).value = heading;
+    sheet.getCell(`${"NOPQ"[k]}1`).font = BOLD;
+  });
+  oldest.forEach(([hive, lot, { day }], i) => {
+    const cells = [hive, lot, day, OLDEST[hive]];
+    cells.forEach((cell, k) => (sheet.getCell(`${"NOPQ"[k]}${i + 2}`).value = cell));
+    dates(`P${i + 2}`);
+  });
+  const end = oldest.length + 1;
+  sheet.getCell("A18").value = spill(
+    "A18",
+    `COMB.DAYS_AHEAD(O2:O${end},P2:P${end},Q2:Q${end},"Shed")`,
+  );
+  [19, 20, 21].forEach((r) => ["C", "D"].forEach((c) => dates(`${c}${r}`)));
+  [20, 12, 16, 16, 16, 16, 18, 20, 60].forEach((w, k) => (sheet.getColumn(k + 1).width = w));
+}
+
 addYard();
 addTerms();
 addLots();
 addContract("Cherry");
 addContract("Pear");
 addQuestions();
+addBloom();
 
 const folder = mkdtempSync(join(tmpdir(), "comb-tally-"));
 try {

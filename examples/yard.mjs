@@ -124,6 +124,25 @@ export const rows = Object.entries(LOTS).flatMap(([lot, lines]) =>
     }),
 );
 
+/**
+ * The oldest brood that was seen in four hives of each lot: the shed's began last, the coast's first.
+ * @type {Readonly<Record<string, string>>}
+ */
+export const OLDEST = {
+  S01: "larva",
+  S02: "ready to cap",
+  S03: "larva",
+  S04: "larva",
+  F01: "capped",
+  F02: "capped",
+  F03: "just capped",
+  F04: "capped",
+  C01: "emerging",
+  C02: "emerging",
+  C03: "emerging",
+  C04: "emerging",
+};
+
 /** Two contracts side by side, invented, with what each term means. */
 export const TERMS = [
   ["Term", "Cherry", "Pear", "Meaning"],

@@ -1,11 +1,22 @@
 import type { Workbook } from "@cj-tech-master/excelts";
+import { dayOfSerial, showDay } from "../core/serial.js";
 import { NAMESPACE } from "../functions/namespace.js";
 import { addressOf, valuesIn } from "./area.js";
 import { formulasOf } from "./formulas.js";
 import { textTable } from "./text-table.js";
 
 /** Functions that spill a table to read, and not a row for each row of the sheet. */
-const TABLES = ["LOT", "LOT_PAY", "WHAT_IF", "COMPARE", "TO_OPEN", "LOT_CHANCE", "PICK_HIVES"];
+const TABLES = [
+  "LOT",
+  "LOT_PAY",
+  "WHAT_IF",
+  "COMPARE",
+  "TO_OPEN",
+  "LOT_CHANCE",
+  "PICK_HIVES",
+  "LOT_FORECAST",
+  "DAYS_AHEAD",
+];
 const TABLE = new RegExp(`^_?(?:xldudf_)?${NAMESPACE}[._](?:${TABLES.join("|")})\\(`, "i");
 
 /** The tables on lots that formulas of a calculated workbook spill, each under its place. */
@@ -14,12 +25,22 @@ export function statements(workbook: Workbook, width: number): string[] {
     .filter(({ text, fills }) => fills === "spill" && TABLE.test(text))
     .flatMap(({ area }) => [
       `${area.sheet.name}!${addressOf(area)}`,
-      ...textTable(
-        valuesIn(area).map((row) => row.map(shown)),
-        width,
-      ),
+      ...textTable(textsOf(valuesIn(area)), width),
       "",
     ]);
+}
+
+function textsOf([headings = [], ...rows]: readonly (readonly unknown[])[]): string[][] {
+  const isDate = headings.map((heading) => DATED.test(String(heading)));
+  const texts = rows.map((row) => row.map((cell, k) => (isDate[k] ? dated(cell) : shown(cell))));
+  return [headings.map(shown), ...texts];
+}
+
+/** Headings of columns that hold dates, which the workbook keeps as plain numbers. */
+const DATED = /^(?:Date|Began)\b/;
+
+function dated(value: unknown): string {
+  return typeof value === "number" ? showDay(dayOfSerial(value)) : shown(value);
 }
 
 function shown(value: unknown): string {

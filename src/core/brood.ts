@@ -1,4 +1,4 @@
-import { CELL_DENSITIES, cellsOfSide, patchOf } from "./cells.js";
+import { CELL_DENSITIES, cellsOfSide, patchOf, type CellDensity } from "./cells.js";
 import { Refusal } from "./refusal.js";
 import { equivalent, sideArea, type FrameSize } from "./comb.js";
 import { exactly, scale, sum, type Estimate } from "./estimate.js";
@@ -107,9 +107,13 @@ export function broodOfCells(cells: Estimate, frame: FrameSize): Brood {
   return { fullFrames: scale(cells, 1 / perFrame), combs: null, cover: null };
 }
 
-/** Worker cells of full-frame equivalents, both sides of every comb, at the density counted. */
-export function cellsOfBrood(fullFrames: Estimate, frame: FrameSize): Estimate {
-  return scale(fullFrames, 2 * cellsOfSide(frame, 100, CELL_DENSITIES.counted.worker));
+/** Cells of full-frame equivalents, both sides of every comb, at the density counted. */
+export function cellsOfBrood(
+  fullFrames: Estimate,
+  frame: FrameSize,
+  cells: keyof CellDensity = "worker",
+): Estimate {
+  return scale(fullFrames, 2 * cellsOfSide(frame, 100, CELL_DENSITIES.counted[cells]));
 }
 
 function times(combs: Estimate, percent: Estimate): Estimate {

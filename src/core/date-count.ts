@@ -2,7 +2,7 @@ import { monthOf } from "./months.js";
 import { between, type Estimate } from "./estimate.js";
 import type { Writing } from "./writing.js";
 import { Refusal } from "./refusal.js";
-import { dayOfSerial, type Day } from "./serial.js";
+import { dayOfSerial, type Day, showDay } from "./serial.js";
 import { sources } from "./sources.js";
 import type { Token } from "./text.js";
 
@@ -30,7 +30,8 @@ export function countOfSerial(
   inspected: number | null,
 ): Estimate {
   const day = dayOfSerial(serial, writing.dateSystem);
-  if (!Number.isInteger(serial)) throw new Refusal(`${show(day)} with a time of day is no count`);
+  if (!Number.isInteger(serial))
+    throw new Refusal(`${showDay(day)} with a time of day is no count`);
   return countOfDay(day, writing.wholeFrames, inspected);
 }
 
@@ -69,7 +70,7 @@ function fullDate(text: string): { one: number; other: number; year: number } | 
 }
 
 function countOfDay(day: Day, wholeFrames: boolean, inspected: number | null): Estimate {
-  const shown = show(day);
+  const shown = showDay(day);
   // 12-13 is no day of the year where days come first: kept as the first of December 2013.
   const monthAndYear = day.day === 1 && day.year % 100 > 12 && day.year !== inspected;
   if (monthAndYear && narrow(day.month, day.year % 100)) {
@@ -110,10 +111,4 @@ function rangeOf(
 
 function narrow(low: number, high: number): boolean {
   return low < high && high - low <= sources.widestDateRange.value;
-}
-
-const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
-
-function show({ year, month, day }: Day): string {
-  return `${day} ${MONTHS[month - 1]} ${year}`;
 }

@@ -1,5 +1,6 @@
 import { ageOf, development, type Caste, type Stage } from "./clock.js";
-import { stageSurvival } from "./laying.js";
+import { stageSurvival, survival } from "./laying.js";
+import { sources } from "./sources.js";
 
 /** Brood that is seen in one stage: how many cells hold it. */
 export interface BroodInStage {
@@ -43,4 +44,37 @@ function boundsOf(stage: Stage, caste: Caste, total: number): { youngest: number
   if (stage === "emerging") return { youngest: total - 1, oldest: total };
   const { youngest, oldest } = ageOf(stage, caste);
   return { youngest, oldest: Math.min(oldest ?? total, total) };
+}
+
+/**
+ * Worker brood whose stages nobody told apart, shared out as it was found in the field: eggs, open
+ * and capped 1 : 1.5 : 3.2.
+ *
+ * @example ofAllStages(5700) // 3,200 capped, 1,500 larvae, 1,000 eggs
+ */
+export function ofAllStages(cells: number): BroodInStage[] {
+  const [open, capped] = [sources.fieldOpen.value, sources.fieldCapped.value];
+  const parts = 1 + open + capped;
+  return [
+    { stage: "capped", cells: (cells * capped) / parts },
+    { stage: "larva", cells: (cells * open) / parts },
+    { stage: "egg", cells: cells / parts },
+  ];
+}
+
+/**
+ * The same days, and those after them in which workers emerge whose eggs were laid after the look.
+ *
+ * @param emerging - bees by day from the brood that was seen
+ * @param eggsADay - laying that goes on
+ * @param days - how far
+ */
+export function withLaying(
+  emerging: readonly number[],
+  eggsADay: number,
+  days: number,
+): readonly number[] {
+  if (eggsADay === 0 || days <= emerging.length) return emerging;
+  const bees = eggsADay * survival(0, emerging.length);
+  return [...emerging, ...Array<number>(days - emerging.length).fill(bees)];
 }

@@ -53,3 +53,10 @@ export function serialOfDay({ year, month, day }: Day, system: DateSystem = 1900
     yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear;
   return era * 146097 + dayOfEra - EPOCH - (system === 1904 ? DAYS_1904 : 0);
 }
+
+const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
+
+/** A day as messages name it: `8 Jul 2026`, which no order of day and month can turn round. */
+export function showDay({ year, month, day }: Day): string {
+  return `${day} ${MONTHS[month - 1]} ${year}`;
+}

@@ -1,15 +1,19 @@
 import { cellsFunction, cover, patchFunction } from "./area.js";
 import { beesFunction, beeWeight, coverToBees } from "./bees.js";
 import { broodFrames } from "./brood.js";
+import { broodStart, daysAheadFunction } from "./brood-start.js";
 import { compare } from "./compare.js";
 import { daysToEmergeFunction, eggDateFunction, emergeDateFunction } from "./clock.js";
 import { conditions } from "./conditions.js";
 import type { SheetFunction } from "./declare.js";
+import { emergenceFunction } from "./emergence.js";
 import { food } from "./food.js";
+import { forecastDays, forecastFunction } from "./forecast.js";
 import { grade, hiveCheck, shortOfFunction } from "./grade.js";
 import { eggsPerDay } from "./laying.js";
 import { droneShareFunction, pattern } from "./pattern.js";
 import { lot } from "./lot.js";
+import { lotForecastFunction } from "./lot-forecast.js";
 import { openMoreFunction } from "./open-more.js";
 import { hivePayFunction, lotPayFunction } from "./pay.js";
 import { pickHives } from "./pick.js";
@@ -41,6 +45,12 @@ export const functions: readonly SheetFunction[] = [
   daysToEmergeFunction,
   emergeDateFunction,
   eggDateFunction,
+  emergenceFunction,
+  broodStart,
+  daysAheadFunction,
+  forecastFunction,
+  forecastDays,
+  lotForecastFunction,
   conditions,
   grade,
   shortOfFunction,

@@ -1,0 +1,88 @@
+import { adultLoss, SEASONS, type AdultLoss, type Season } from "../core/adult-loss.js";
+import { emergence, withLaying, type BroodInStage } from "../core/emergence.js";
+import type { Colony } from "../core/forecast.js";
+import { isDateSerial } from "../core/date-count.js";
+import { laying } from "../core/laying.js";
+import { quote, Refusal } from "../core/refusal.js";
+import { sources } from "../core/sources.js";
+import { normalise } from "../core/text.js";
+import type { HiveCells } from "./hive-cells.js";
+import { option } from "./parameters.js";
+
+/** A season's word, or the share of adults that die in a day; null where the calendar is to say. */
+export const seasonParameter = option<Season | number | null>("season", null, (value) => {
+  if (typeof value === "number" && value > 0 && value <= 50) return value / 100;
+  const found = SEASONS.find((season) => season === normalise(String(value)));
+  if (found !== undefined) return found;
+  throw new Refusal(
+    `${quote(String(value))} stands where ${SEASONS.map(quote).join(", ")} or a percent a day from ` +
+      `over 0 to 50 was expected`,
+  );
+});
+
+/** Eggs a day that go on being laid, or "today" for what today's eggs show; none where left out. */
+export const layingParameter = option<number | "today">("laying", 0, (value) => {
+  if (typeof value === "number" && value > 0 && value <= 5000) return value;
+  if (normalise(String(value)) === "today") return "today";
+  throw new Refusal(
+    `${quote(String(value))} stands where "today" or eggs a day up to 5,000 was expected`,
+  );
+});
+
+/** A date of a row, a whole day; null where it is blank. */
+export function dateAt(dates: HiveCells, i: number): number | null {
+  const cell = dates.cell(i);
+  if (cell === null || cell === 0) return null;
+  return dates.named(i, 0, () => {
+    if (typeof cell === "number" && isDateSerial(cell)) return Math.floor(cell);
+    throw new Refusal(`${quote(String(cell))} stands where a date of 2000 to 2099 was expected`);
+  });
+}
+
+/** Whole days from the one date to the other. */
+export function daysBetween(seen: number, on: number, name: string): number {
+  if (on >= seen) return on - seen;
+  throw new Refusal(`${name}: the date lies ${seen - on} days before the hive was looked at`);
+}
+
+/** A colony as it was looked at, with the laying that goes on. */
+export function colonyOf(
+  bees: number,
+  brood: readonly BroodInStage[],
+  goesOn: number | "today",
+  days: number,
+): Colony {
+  const emerging = emergence(brood, "worker");
+  const eggs = brood.find(({ stage }) => stage === "egg")?.cells ?? 0;
+  const rate = goesOn === "today" ? (laying(eggs, null, null).byEggs ?? 0) : goesOn;
+  return { bees, emerging: withLaying(emerging, rate, days) };
+}
+
+/** The adults' loss of a colony, which hangs on whether it rears brood. */
+export function lossOf(season: Season | number | null, { emerging }: Colony): AdultLoss {
+  return adultLoss(
+    season,
+    emerging.some((bees) => bees > 0),
+  );
+}
+
+/** How far to trust a forecast, in a sentence. */
+export function trustIn(
+  days: number,
+  goesOn: number | "today",
+  of: "hives" | "lots" = "hives",
+): string {
+  const [least, most] = [sources.forecastLeastDays.value, sources.forecastMostDays.value];
+  const parts = [
+    `the band holds nine ${of} in ten of field studies from March to October, ${least} to ${most} ` +
+      `days ahead; none were of pollination loads`,
+  ];
+  if (days > most) parts.push(`${days} days are further than any of them`);
+  if (goesOn === "today") parts.push("laying is taken to go on as today");
+  else if (goesOn > 0) parts.push(`laying is taken to go on at ${goesOn} eggs a day`);
+  else if (days > BROOD_DAYS) parts.push("bees from eggs that are not laid yet are left out");
+  return parts.join("; ");
+}
+
+const BROOD_DAYS =
+  sources.workerEggDays.value + sources.workerOpenDays.value + sources.workerCappedDays.value;
