@@ -5,6 +5,8 @@ import { compare } from "./compare.js";
 import { daysToEmergeFunction, eggDateFunction, emergeDateFunction } from "./clock.js";
 import { conditions } from "./conditions.js";
 import type { SheetFunction } from "./declare.js";
+import { drops } from "./drops.js";
+import { feed } from "./feed.js";
 import { food } from "./food.js";
 import { grade, hiveCheck, shortOfFunction } from "./grade.js";
 import { eggsPerDay } from "./laying.js";
@@ -13,10 +15,12 @@ import { lot } from "./lot.js";
 import { openMoreFunction } from "./open-more.js";
 import { hivePayFunction, lotPayFunction } from "./pay.js";
 import { pickHives } from "./pick.js";
+import { hivesNeeded, loadsFunction } from "./placing.js";
 import { reading } from "./reading.js";
 import { lotChanceFunction, toOpenFunction } from "./sampling.js";
 import { observerErrorFunction, quickLookFunction } from "./second-look.js";
 import { deepEquivalentFunction, framesOfBeesFunction, seams } from "./strength.js";
+import { stores } from "./stores.js";
 import { sources, standards } from "./tables.js";
 import { whatIf } from "./what-if.js";
 import { yardColumns } from "./yard.js";
@@ -57,6 +61,11 @@ export const functions: readonly SheetFunction[] = [
   hivePayFunction,
   whatIf,
   compare,
+  stores,
+  feed,
+  hivesNeeded,
+  loadsFunction,
+  drops,
   standards,
   sources,
 ];

@@ -49,7 +49,7 @@ const parameters = [
  * @param unit What to give: "lb" (also where left out) or "kg".
  * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, or a size such as 42 x 27 cm; one, or a row of one for each column.
  * @param tare What the hive weighs without its stores, in the unit of the weight: one, or a row each; needed with a weight.
- * @param pollen A row a hive: full frames of stored pollen, for the part "pollen".
+ * @param pollen A row a hive: full frames of stored pollen, for the part "pollen"; one column beside several boxes is of deeps.
  * @param part "middle" (also where left out), "low", "high", "text", "pollen" (its weight), "note", or "all" six beside each other.
  * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.
  * @param inspected Date or year of the inspection, one or a row each: a count that became a date has that year.
@@ -81,7 +81,7 @@ export function STORES(
       checkSingle([tare]);
       const yearOf = yearOfRow(inspected, writing);
       const frames = boxFrames(sizes, cells.width, DEEP);
-      const pollenFrames = boxFrames(sizes, pollen?.width ?? 0, DEEP);
+      const pollenFrames = pollen === null ? [] : framesOfPollen(pollen, sizes, cells.width);
       const parts = part === "all" ? PARTS : [part];
       return eachHive([cells, tare, pollen, inspected], parts.length, (i) => {
         const there = storesAt(cells, i, counted, tare, frames, writing, yearOf(i));
@@ -102,6 +102,15 @@ export function STORES(
   );
 }
 
+/** One column of pollen beside several boxes of honey is that of all boxes together, in deeps. */
+function framesOfPollen(
+  pollen: HiveCells,
+  sizes: HiveCells | null,
+  boxes: number,
+): readonly FrameSize[] {
+  return boxFrames(pollen.width === 1 && boxes > 1 ? null : sizes, pollen.width, DEEP);
+}
+
 /** Stores of a row in lb: the boxes' frames added, or the hive's weight less its tare. */
 function storesAt(
   cells: HiveCells,
@@ -117,7 +126,7 @@ function storesAt(
   if (tare.isEmpty(i)) throw new Refusal("the tare is blank, and the stores are what is over it");
   const without = sum(weightsOrCounts(tare, i, counted, writing, year));
   return storesInPounds(
-    tare.named(i, 0, () => heft(sum(boxes), without)),
+    cells.named(i, 0, () => heft(sum(boxes), without)),
     counted,
     DEEP,
   );
