@@ -33,6 +33,10 @@ export interface Contract extends Writing {
   readonly layingQueen: boolean;
   readonly stores: number;
   readonly storesUnit: "frames" | "lb" | "kg";
+  /** Stores under which a hive is fed, in their unit; 0 for common practice. */
+  readonly feedUnder: number;
+  readonly combineUnder: number;
+  readonly beesForBrood: number;
   readonly grades: readonly Grade[];
   readonly baseFee: number;
   readonly bonus: number;

@@ -79,3 +79,8 @@ function plain(value: number): string {
   const text = String(value);
   return text.includes("e") ? value.toFixed(20).replace(/\.?0+$/, "") : text;
 }
+
+/** A figure to two places, to be read in a sentence. */
+export function rounded(value: number): number {
+  return Math.round(value * 100) / 100;
+}

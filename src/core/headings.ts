@@ -141,6 +141,57 @@ export function matchHeadings(headings: readonly string[]): HeadingMatch {
   return { roles, doubts };
 }
 
+/** What else may be seen of a hive and stand in a column of its own. */
+export type Sign = "eggs" | "pattern" | "drone";
+
+/** Words that say of such a column that it is a count, a score or a deed, and no sign. */
+const NO_SIGN = words(
+  "added add removed remove taken given fed treated treatment treat mites mite varroa count counts counted cells cell queen laid date day next previous last old",
+);
+const SIGN_PLAIN = words("of the in a y n yes no seen ? brood brd worker capped sealed comb combs");
+const SIGN_NEEDS: readonly (readonly [Sign, readonly string[]])[] = [
+  ["eggs", ["eggs", "egg"]],
+  ["drone", ["drone", "drones"]],
+  ["pattern", ["pattern"]],
+];
+
+/**
+ * Finds the columns of signs by their headings, apart from the roles that decide a grade.
+ *
+ * @returns the column of each sign, and the headings that may be one and are not understood
+ */
+export function matchSigns(headings: readonly string[]): {
+  readonly columns: ReadonlyMap<Sign, number>;
+  readonly doubts: readonly { readonly sign: Sign; readonly heading: string }[];
+} {
+  const columns = new Map<Sign, number>();
+  const doubts: { sign: Sign; heading: string }[] = [];
+  headings.forEach((heading, k) => {
+    const parts = wordsOf(heading);
+    const found = SIGN_NEEDS.find(([, needs]) => needs.some((word) => parts.includes(word)));
+    if (found === undefined || parts.some((word) => NO_SIGN.has(word))) return;
+    const [sign] = found;
+    const all = SIGN_NEEDS.flatMap(([, needs]) => needs);
+    const known = parts.every((word) => SIGN_PLAIN.has(word) || all.includes(word));
+    if (!known || columns.has(sign)) doubts.push({ sign, heading });
+    else columns.set(sign, k);
+  });
+  return { columns, doubts };
+}
+
+/**
+ * What a heading says that stores are counted in; `hive weight` where it may be the weight of the
+ * whole hive, null where it does not say.
+ */
+export function storesUnitOf(heading: string): "frames" | "lb" | "kg" | "hive weight" | null {
+  const parts = wordsOf(heading);
+  const has = (list: string): boolean => list.split(" ").some((word) => parts.includes(word));
+  if (has("weight wt heft") && !has("stores store honey food feed")) return "hive weight";
+  if (has("lb lbs pounds")) return "lb";
+  if (has("kg")) return "kg";
+  return has("frames frame fr frs fr. frms combs comb") ? "frames" : null;
+}
+
 /** The frame that a heading names (`Medium bees`, `bees, deep 1`), null where it names none. */
 export function frameOfHeading(heading: string): FrameSize | null {
   const parts = ` ${wordsOf(heading).join(" ")} `.replace(/ meds? /, " medium ");

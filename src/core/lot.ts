@@ -67,8 +67,13 @@ export function lotOf(contract: Contract, looks: readonly Look[], size: number):
   return { hives: latest.map((look) => openedHive(contract, look)), size };
 }
 
-function latestLooks(looks: readonly Look[]): Look[] {
-  const byId = new Map<string, Look>();
+/**
+ * Each hive once, by its latest look.
+ *
+ * @throws Refusal for a hive that stands twice without days that differ
+ */
+export function latestLooks<T extends Pick<Look, "id" | "day">>(looks: readonly T[]): T[] {
+  const byId = new Map<string, T>();
   for (const look of looks) {
     const known = byId.get(look.id);
     if (

@@ -1,5 +1,6 @@
 import { BROOD_MEASURES } from "./brood.js";
 import type { Contract } from "./contract.js";
+import { sources } from "./sources.js";
 import { COMB_RULES } from "./strength.js";
 
 /** What may stand in a term's cell. */
@@ -140,6 +141,27 @@ export const TERMS: readonly Term[] = [
     oneOf("frames", "lb", "kg"),
     "frames",
     "What stores are counted in, in the contract and in the yard sheet.",
+  ),
+  term(
+    "feed under",
+    "feedUnder",
+    amount("as stores", 200),
+    0,
+    "For the action: a hive with less stores than this is fed, in the stores' unit. Left out: 20 lb (9.1 kg, 2.9 deep frames), enough for now at the end of winter by common practice.",
+  ),
+  term(
+    "combine under",
+    "combineUnder",
+    amount("frames", 60),
+    sources.combineUnder.value,
+    "For the action: a hive with fewer frames of bees than this is combined (common practice, no source).",
+  ),
+  term(
+    "bees for brood",
+    "beesForBrood",
+    amount("frames", 10),
+    sources.beesForBrood.value,
+    "For the action: frames of bees that each full frame of brood needs; a hive with fewer is looked at again (common practice, no source).",
   ),
   term(
     "base fee",

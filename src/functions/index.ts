@@ -6,6 +6,8 @@ import { compare } from "./compare.js";
 import { daysToEmergeFunction, eggDateFunction, emergeDateFunction } from "./clock.js";
 import { conditions } from "./conditions.js";
 import type { SheetFunction } from "./declare.js";
+import { drops } from "./drops.js";
+import { feed } from "./feed.js";
 import { emergenceFunction } from "./emergence.js";
 import { food } from "./food.js";
 import { forecastDays, forecastFunction } from "./forecast.js";
@@ -17,10 +19,12 @@ import { lotForecastFunction } from "./lot-forecast.js";
 import { openMoreFunction } from "./open-more.js";
 import { hivePayFunction, lotPayFunction } from "./pay.js";
 import { pickHives } from "./pick.js";
+import { hivesNeeded, loadsFunction } from "./placing.js";
 import { reading } from "./reading.js";
 import { lotChanceFunction, toOpenFunction } from "./sampling.js";
 import { observerErrorFunction, quickLookFunction } from "./second-look.js";
 import { deepEquivalentFunction, framesOfBeesFunction, seams } from "./strength.js";
+import { stores } from "./stores.js";
 import { sources, standards } from "./tables.js";
 import { whatIf } from "./what-if.js";
 import { yardColumns } from "./yard.js";
@@ -67,6 +71,11 @@ export const functions: readonly SheetFunction[] = [
   hivePayFunction,
   whatIf,
   compare,
+  stores,
+  feed,
+  hivesNeeded,
+  loadsFunction,
+  drops,
   standards,
   sources,
 ];

@@ -28,20 +28,25 @@ export interface LookColumns {
 /** Reads one row as a hive under a contract, by whose terms its figures are written. */
 export function hiveAt(columns: LookColumns, i: number, contract: Contract): Hive {
   const year = columns.inspected?.year(i, contract) ?? null;
-  const bees = columns.bees.estimates(i, "count", contract, year);
-  const frames = framesOfBees(
-    bees,
-    columns.beesAre,
-    contract.combRule,
-    columns.beeFrames(contract),
-    contract.frame,
-  );
+  const frames = framesAt(columns, i, contract);
   return {
     frames,
     brood: broodAt(columns, i, contract, year),
     queen: columns.queen?.judged(i) ?? null,
     stores: storesAt(columns, i, contract, year),
   };
+}
+
+/** Frames of bees of a row, in the contract's frame. */
+export function framesAt(columns: LookColumns, i: number, contract: Contract): Estimate {
+  const year = columns.inspected?.year(i, contract) ?? null;
+  return framesOfBees(
+    columns.bees.estimates(i, "count", contract, year),
+    columns.beesAre,
+    contract.combRule,
+    columns.beeFrames(contract),
+    contract.frame,
+  );
 }
 
 /**

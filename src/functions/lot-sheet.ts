@@ -56,7 +56,8 @@ export function looksOfSheet(yard: unknown[][], contract: Contract, lot: string 
   return found;
 }
 
-function dayAt(dates: HiveCells | null, i: number): number | null {
+/** The day of a row's look as the sheet numbers it; null where it does not say. */
+export function dayAt(dates: HiveCells | null, i: number): number | null {
   checkSingle([dates]);
   const cell = dates?.cell(i);
   return typeof cell === "number" && !isBlankOrZero(cell) ? Math.floor(cell) : null;

@@ -1,5 +1,11 @@
 import type { Contract } from "../core/contract.js";
-import { frameOfHeading, matchHeadings, type Role } from "../core/headings.js";
+import {
+  frameOfHeading,
+  matchHeadings,
+  matchSigns,
+  type Role,
+  type Sign,
+} from "../core/headings.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { CellError } from "./cells.js";
 import { onceEach } from "./frames.js";
@@ -11,6 +17,8 @@ export interface YardSheet {
   readonly rows: number;
   /** The columns that hold a role, null where the sheet has none. */
   readonly column: (role: Role) => HiveCells | null;
+  /** The column of a sign, null where the sheet has none; refused where a heading may be one. */
+  readonly sign: (sign: Sign) => HiveCells | null;
   /** How its hives were found, read as a contract that counts combs or seams wants it. */
   readonly looks: (contract: Contract) => LookColumns;
 }
@@ -24,6 +32,12 @@ const DECIDING: ReadonlySet<Role> = new Set([
   "brood",
   "brood cover",
 ]);
+
+const SIGN_NAMES: Readonly<Record<Sign, string>> = {
+  eggs: "eggs seen",
+  pattern: "the brood pattern",
+  drone: "drone brood",
+};
 
 /**
  * Reads the heading row of a yard sheet.
@@ -71,6 +85,16 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
   return {
     rows: body.length,
     column,
+    sign: onceEach((sign: Sign) => {
+      const { columns, doubts } = matchSigns(headings);
+      const doubt = doubts.find((d) => d.sign === sign);
+      if (doubt) {
+        throw new Refusal(
+          `the heading ${quote(doubt.heading)} may say of ${SIGN_NAMES[sign]} or not: name it plainly, or leave its column out`,
+        );
+      }
+      return columns.has(sign) ? pick([columns.get(sign)!]) : null;
+    }),
     looks: onceEach((contract: Contract) => {
       const bySeams = hasSeams && (contract.combRule === "cluster count" || !column("bees"));
       if (bySeams && contract.combRule !== "cluster count") {

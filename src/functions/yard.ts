@@ -1,3 +1,4 @@
+import type { Action } from "../core/actions.js";
 import { cellsOfBrood } from "../core/brood.js";
 import type { Contract } from "../core/contract.js";
 import type { Estimate } from "../core/estimate.js";
@@ -5,6 +6,7 @@ import { gradeOf, reasonOf, shortOf, type GradeOfHive, type Hive } from "../core
 import { quote, Refusal } from "../core/refusal.js";
 import { bees as beesOn } from "../core/bees.js";
 import { normalise } from "../core/text.js";
+import { actionReader, type ActionReader } from "./actions.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractOfRow } from "./contracts.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
@@ -22,6 +24,8 @@ interface Graded {
   /** Null where the grade hangs on something that nobody judged: then `open` says on what. */
   readonly grade: GradeOfHive | null;
   readonly open: CellError | null;
+  /** Null where no column asks for it; a sign that cannot be read is its error alone. */
+  readonly action: Action | CellError | null;
 }
 
 interface Column {
@@ -44,6 +48,11 @@ const graded =
   (of: (grade: GradeOfHive) => Cell) =>
   (g: Graded): Cell =>
     g.grade === null ? g.open! : of(g.grade);
+
+const action =
+  (of: (action: Action) => string, fault: (error: CellError) => Cell) =>
+  (g: Graded): Cell =>
+    g.action instanceof CellError ? fault(g.action) : of(g.action!);
 
 /** The columns that one may ask for; more may be added, none renamed once shipped. */
 const COLUMNS: Readonly<Record<string, Column>> = {
@@ -74,7 +83,24 @@ const COLUMNS: Readonly<Record<string, Column>> = {
   "short brood": { heading: "Brood short", cell: (g) => shortfall(g)?.brood ?? "" },
   "next grade": { heading: "Next grade", cell: (g) => shortfall(g)?.grade ?? "" },
   note: { heading: "Note", cell: noteOf },
+  action: {
+    heading: "Action",
+    cell: action(
+      ({ action, feed }) => (feed ? `${action}, feed` : action),
+      (error) => error,
+    ),
+  },
+  reason: {
+    heading: "Reason",
+    cell: action(
+      ({ reason }) => reason,
+      (error) => error.message || `an error stands in the row, ${error.code}`,
+    ),
+  },
 };
+/** Columns of text that say what is wrong with a row which cannot be read. */
+const SAYS_WHY: readonly Column[] = [COLUMNS["note"]!, COLUMNS["reason"]!];
+const OF_ACTION: readonly Column[] = [COLUMNS["action"]!, COLUMNS["reason"]!];
 
 /** Shown where no columns are asked for; never changed once shipped. */
 const DEFAULT = "frames, bees, brood full, brood combs, grade, short, note";
@@ -92,14 +118,18 @@ const parameters = [
  * @remarks Give the sheet with its heading row; its columns are found by their headings (Hive,
  * Frames of bees or one column a box, Brood, Brood %, Queen, Stores, Date, Contract). A row with a
  * hive's id was opened, and a blank in it is none; a row without one stays blank. A row that cannot
- * be read has its error in its own cells and its reason in the note.
+ * be read has its error in its own cells and its reason in the note. Asked for action and reason, it
+ * says of each opened hive what to do by the terms: place, hold back, combine or look again, with
+ * feed beside it where it is light. Columns Eggs (yes or no), Brood pattern (solid, spotty, or percent
+ * of cells filled) and Drone brood (together, scattered, normal, or percent) are read for that where
+ * the sheet has them. An action is no diagnosis: ask the apiary inspector about disease.
  * @example =COMB.YARD_COLUMNS(A1:H61,Terms,"Cherry") beside the sheet, from the heading row down.
  * @customfunction YARD_COLUMNS
  * @helpurl https://localhost:3000/help.html#YARD_COLUMNS
  * @param yard The yard sheet with its heading row, one hive a row.
  * @param terms The Terms table with its heading row; left out for a published standard.
  * @param contract The contract's heading in the Terms table, or a published standard's name; left out where the sheet has a contract column.
- * @param columns Which columns, in order, as one text with commas or as cells: hive, lot, pallet, contract, frames, frames low, frames high, bees, brood full, brood combs, brood cells, grade, grade low, grade high, short, short brood, next grade, note.
+ * @param columns Which columns, in order, as one text with commas or as cells: hive, lot, pallet, contract, frames, frames low, frames high, bees, brood full, brood combs, brood cells, grade, grade low, grade high, short, short brood, next grade, note, action, reason.
  * @returns A heading row, then a row for each row of the sheet.
  */
 export function YARD_COLUMNS(
@@ -114,31 +144,38 @@ export function YARD_COLUMNS(
     const ids = sheet.column("hive")!;
     checkRows([ids, contract]);
     const contractOf = contractOfRow(terms, contract ?? sheet.column("contract"));
+    const acts = wanted.some((column) => OF_ACTION.includes(column)) ? actionReader(sheet) : null;
     const rows = Array.from({ length: sheet.rows }, (_, i) => {
       if (ids.isEmpty(i))
         return wanted.map((c) => (c === COLUMNS["note"] ? strayNote(sheet, i) : ""));
       try {
-        const graded = gradeAt(sheet, i, contractOf(i));
+        const graded = gradeAt(sheet, i, contractOf(i), acts);
         return wanted.map((column) => column.own?.(sheet, i) ?? column.cell(graded));
       } catch (caught) {
         const error = toCellError(caught, `row ${i + 2}`);
         const note = error.message || `an error stands in row ${i + 2}, ${error.code}`;
-        return wanted.map((c) => (c === COLUMNS["note"] ? note : (c.own?.(sheet, i) ?? error)));
+        return wanted.map((c) => (SAYS_WHY.includes(c) ? note : (c.own?.(sheet, i) ?? error)));
       }
     });
     return [wanted.map((column) => column.heading), ...rows];
   });
 }
 
-function gradeAt(sheet: YardSheet, i: number, contract: Contract): Graded {
+function gradeAt(
+  sheet: YardSheet,
+  i: number,
+  contract: Contract,
+  acts: ActionReader | null,
+): Graded {
   const looks = sheet.looks(contract);
   const hive = hiveAt(looks, i, contract);
   const unwritten = looks.bees.isEmpty(i);
+  const action = acts && acts(i, contract, hive);
   try {
-    return { hive, contract, unwritten, grade: gradeOf(contract, hive), open: null };
+    return { hive, contract, unwritten, grade: gradeOf(contract, hive), open: null, action };
   } catch (error) {
     if (error instanceof Refusal && error.kind === "unknown") {
-      return { hive, contract, unwritten, grade: null, open: toCellError(error, "") };
+      return { hive, contract, unwritten, grade: null, open: toCellError(error, ""), action };
     }
     throw error;
   }

@@ -141,6 +141,20 @@ const EXAMPLES: readonly Example[] = [
   // 10 and 30 % empty, of 20 from memory
   example("PATTERN(90)", [90], "gives solid", "solid"),
   example("PATTERN(70)", [70], "gives spotty", "spotty"),
+  // 2 x 7 lb; 35 lb x 0.45359237
+  example("STORES(2)", [2], "gives 14", 14),
+  example('STORES(95,"lb","kg",,60)', [95, "lb", "kg", null, 60], "gives 15.9", 35 * 0.45359237),
+  // (20 - 7) / 7; 20 / 5 x 3.785411784
+  example("FEED(1)", [1], "gives 1.86", 13 / 7),
+  example(
+    'FEED(10,"lb",30,"lb","1:1","litres")',
+    [10, "lb", 30, "lb", "1:1", "litres"],
+    "gives 15.1",
+    4 * 3.785411784,
+  ),
+  // 40 x (2 + 3) / 2; 40 x 16 / 8
+  example('HIVES_NEEDED(40,"cherry")', [40, "cherry"], "gives 100", 100),
+  example("HIVES_NEEDED(40,,,,16,8)", [40, null, null, null, 16, 8], "gives 80", 80),
   // 7.5 is between 6 and 8
   example(`GRADE("7-8",,"${ALMOND}")`, ["7-8", null, ALMOND], 'gives "at minimum"', "at minimum"),
   example(`SHORT_OF("7-8",,"${ALMOND}")`, ["7-8", null, ALMOND], "gives 0.5", 0.5),
