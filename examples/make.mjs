@@ -8,7 +8,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Workbook } from "@cj-tech-master/excelts";
-import { HEADINGS, OLDEST, rows, SIZES, TERMS } from "./yard.mjs";
+import { DROPS, HEADINGS, OLDEST, rows, SIZES, TERMS } from "./yard.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const SAVED_ON = new Date(Date.UTC(2026, 2, 29));
@@ -182,6 +182,45 @@ function addBloom() {
   [20, 12, 16, 16, 16, 16, 18, 20, 60].forEach((w, k) => (sheet.getColumn(k + 1).width = w));
 }
 
+/** What to do with each hive, and where each pallet goes: 560 hives on seven drops. */
+function addPlacing() {
+  const sheet = workbook.addWorksheet("Placing");
+  const ask = (address, title, formula) => {
+    const [, column, row] = /^([A-Z]+)(\d+)$/.exec(address);
+    sheet.getCell(`${column}${row}`).value = title;
+    sheet.getCell(`${column}${row}`).font = BOLD;
+    const below = `${column}${Number(row) + 1}`;
+    sheet.getCell(below).value = spill(below, formula);
+  };
+  sheet.getCell("K1").value = "Drop";
+  sheet.getCell("L1").value = "Hives";
+  DROPS.forEach(([name, hives], i) => {
+    sheet.getCell(`K${i + 2}`).value = name;
+    sheet.getCell(`L${i + 2}`).value = hives;
+  });
+  sheet.getCell("N1").value = "Lot";
+  sheet.getCell("O1").value = "Hives";
+  Object.entries(SIZES).forEach(([lot, hives], i) => {
+    sheet.getCell(`N${i + 2}`).value = lot;
+    sheet.getCell(`O${i + 2}`).value = hives;
+  });
+  ["K1", "L1", "N1", "O1"].forEach((address) => (sheet.getCell(address).font = BOLD));
+  const end = DROPS.length + 1;
+  const placed = `${ALL_HIVES},L2:L${end},Terms,"Cherry",N2:N4,O2:O4,K2:K${end}`;
+  ask("A1", "Drops, as even as can be", `COMB.DROPS(${placed},,,,"drops")`);
+  ask("A12", "Hives that 224 acres of cherry take", `COMB.HIVES_NEEDED(224,"cherry",,,,,"all")`);
+  ask("A15", "Truckloads", `COMB.LOADS(560,105,46000)`);
+  ask(
+    "A23",
+    "What to do with each hive",
+    `COMB.YARD_COLUMNS(${ALL_HIVES},Terms,"Cherry","hive,lot,frames,action,reason")`,
+  );
+  sheet.getCell("G23").value = "Syrup to 20 lb, gallons";
+  sheet.getCell("G23").font = BOLD;
+  sheet.getCell("G25").value = spill("G25", `COMB.FEED(Yard!J2:J${last},,20)`);
+  [12, 10, 16, 18, 60, 3, 24].forEach((width, k) => (sheet.getColumn(k + 1).width = width));
+}
+
 addYard();
 addTerms();
 addLots();
@@ -189,6 +228,7 @@ addContract("Cherry");
 addContract("Pear");
 addQuestions();
 addBloom();
+addPlacing();
 
 const folder = mkdtempSync(join(tmpdir(), "comb-tally-"));
 try {

@@ -143,6 +143,20 @@ export const OLDEST = {
   C04: "emerging",
 };
 
+/**
+ * The orchard's drops and the hives that each takes.
+ * @type {readonly (readonly [string, number])[]}
+ */
+export const DROPS = [
+  ["North gate", 96],
+  ["Pump house", 64],
+  ["Creek", 80],
+  ["Old block", 80],
+  ["Hilltop", 64],
+  ["Windbreak", 96],
+  ["Road", 80],
+];
+
 /** Two contracts side by side, invented, with what each term means. */
 export const TERMS = [
   ["Term", "Cherry", "Pear", "Meaning"],

@@ -16,6 +16,8 @@ const TABLES = [
   "PICK_HIVES",
   "LOT_FORECAST",
   "DAYS_AHEAD",
+  "DROPS",
+  "LOADS",
 ];
 const TABLE = new RegExp(`^_?(?:xldudf_)?${NAMESPACE}[._](?:${TABLES.join("|")})\\(`, "i");
 

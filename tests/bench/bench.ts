@@ -4,7 +4,17 @@ import { WHAT_IF } from "../../src/functions/what-if.js";
 import { GRADE } from "../../src/functions/grade.js";
 import { READING } from "../../src/functions/reading.js";
 import { YARD_COLUMNS } from "../../src/functions/yard.js";
-import { coverBlock, numberColumn, TERMS, writtenColumn, yardBlock } from "./sheets.js";
+import { DROPS } from "../../src/functions/drops.js";
+import { EMERGENCE } from "../../src/functions/emergence.js";
+import { FORECAST } from "../../src/functions/forecast.js";
+import {
+  coverBlock,
+  numberColumn,
+  TERMS,
+  writtenColumn,
+  yardBlock,
+  yardOnPallets,
+} from "./sheets.js";
 
 const SIZES = [1e3, 1e4, 1e5, 1e6];
 const FRAMES_ONLY = TERMS.filter(([term]) => term !== "brood" && term !== "laying queen");
@@ -83,6 +93,25 @@ function benchLots(): void {
   }
 }
 
+/** What looks ahead: a column of hives in one call, and a night's loading list. */
+function benchAhead(): void {
+  const hives = 1e5;
+  const frames = numberColumn(hives);
+  const seen = [[46109]];
+  const drops = Array.from({ length: 12 }, () => [40]);
+  const yard = yardOnPallets(480);
+  const works: [string, number, () => unknown][] = [
+    ["FORECAST", hives, () => FORECAST(frames, seen, [[46123]], frames, [[60]])],
+    ["EMERGENCE", hives, () => EMERGENCE(frames, NONE, NONE, seen, "frames")],
+    ["DROPS, 480 hives", 480, () => DROPS(yard, drops, TERMS, "Cherry")],
+  ];
+  console.log("\nlooking ahead: ns a hive, ms in all");
+  for (const [name, count, work] of works) {
+    const each = nanoseconds(count, work);
+    console.log(`${name.padEnd(22)}${Math.round(each)}  ${((each * count) / 1e6).toFixed(1)}`);
+  }
+}
+
 /** The floor: reads every cell and fills a result of the same shape, and does nothing else. */
 function floor(cells: unknown[][], width: number): unknown[][] {
   let filled = 0;
@@ -140,4 +169,5 @@ export function bench(): void {
     }
   }
   benchLots();
+  benchAhead();
 }

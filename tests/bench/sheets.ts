@@ -38,6 +38,15 @@ export function yardBlock(hives: number): (string | number)[][] {
   return [headings, ...rows];
 }
 
+/** The same with four hives on a pallet. */
+export function yardOnPallets(hives: number): (string | number)[][] {
+  const [headings = [], ...rows] = yardBlock(hives);
+  return [
+    [...headings, "Pallet"],
+    ...rows.map((row, i) => [row[0]!, "L", ...row.slice(2), `P${Math.floor(i / 4)}`]),
+  ];
+}
+
 export const TERMS: (string | number)[][] = [
   ["Term", "Cherry"],
   ["average frames", 8],
