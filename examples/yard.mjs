@@ -70,7 +70,10 @@ const LOTS = {
     4 | 7 | 6 | 70% | yes | 1 |`,
 };
 
-/** Days on which the lots were opened, as the workbook numbers them: 27, 28 and 29 March 2026. */
+/**
+ * Days on which the lots were opened, as the workbook numbers them: 27, 28 and 29 March 2026.
+ * @type {Readonly<Record<string, number>>}
+ */
 const OPENED = { Shed: 46108, Foothill: 46109, Coast: 46110 };
 
 /** Hives of each lot, opened or not. */
@@ -90,7 +93,10 @@ export const HEADINGS = [
   "Notes",
 ];
 
-/** A count that the spreadsheet made a date as it was typed: 7-8 became 8 July of that year. */
+/**
+ * A count that the spreadsheet made a date as it was typed: 7-8 became 8 July of that year.
+ * @type {Readonly<Record<string, number>>}
+ */
 const TYPED_AS_DATE = { "@7-8": 46211 };
 
 /** The rows of the sheet; plain numbers as numbers, everything else as the text that was written. */

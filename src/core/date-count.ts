@@ -114,6 +114,7 @@ function narrow(low: number, high: number): boolean {
 
 const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
 
-function show({ year, month, day }: Day): string {
+/** A day as messages name it: `8 Jul 2026`. */
+export function show({ year, month, day }: Day): string {
   return `${day} ${MONTHS[month - 1]} ${year}`;
 }

@@ -36,7 +36,7 @@ const BY_BOX: ReadonlySet<Role> = new Set(["bees", "seams above", "seams below",
 
 /** Words that say of a column that it is about something else, whatever else stands in it. */
 const OTHER = words(
-  "added add removed taken given fed treated treatment treat supplier breeder price cost mites mite varroa pattern capped sealed open egg eggs larva larvae drone drones cells cell pupae temp temperature time hour weather wind gps truck orchard color colour age year marked mark strength grade next previous last old",
+  "added add removed taken given fed treated treatment treat supplier breeder price cost mites mite varroa pattern capped sealed open egg eggs larva larvae drone drones cells cell pupae temp temperature time hour weather wind gps truck orchard color colour age year marked mark strength grade next previous last old uncounted",
 );
 
 /** Words that any column of figures may carry. */

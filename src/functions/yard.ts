@@ -14,7 +14,7 @@ import { block, hives } from "./parameters.js";
 import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
 /** A hive of the sheet under its contract, ready to be shown. */
-interface Graded {
+export interface Graded {
   readonly hive: Hive;
   readonly contract: Contract;
   /** Nobody wrote any bees, which counts as none. */
@@ -24,7 +24,7 @@ interface Graded {
   readonly open: CellError | null;
 }
 
-interface Column {
+export interface Column {
   readonly heading: string;
   /** From the sheet itself, which stands even where a hive could not be read. */
   readonly own?: (yard: YardSheet, i: number) => Cell;
@@ -46,7 +46,7 @@ const graded =
     g.grade === null ? g.open! : of(g.grade);
 
 /** The columns that one may ask for; more may be added, none renamed once shipped. */
-const COLUMNS: Readonly<Record<string, Column>> = {
+export const COLUMNS: Readonly<Record<string, Column>> = {
   hive: own("Hive", "hive"),
   lot: own("Lot", "lot"),
   pallet: own("Pallet", "pallet"),
@@ -77,7 +77,7 @@ const COLUMNS: Readonly<Record<string, Column>> = {
 };
 
 /** Shown where no columns are asked for; never changed once shipped. */
-const DEFAULT = "frames, bees, brood full, brood combs, grade, short, note";
+export const DEFAULT = "frames, bees, brood full, brood combs, grade, short, note";
 
 const parameters = [
   block("yard"),

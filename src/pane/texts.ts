@@ -18,6 +18,119 @@ export const texts = {
       "This page is the pane of an Excel add-in, and Excel is not around it. " +
       "In Excel, add Comb Tally from Home > Add-ins, then open it from the Home tab.",
   },
+  columns: {
+    sheet: "Yard sheet",
+    none:
+      "No yard sheet is in this workbook yet. It is a sheet or a table with one hive a row and a heading " +
+      "over each column, such as Hive, Frames of bees, Brood. Start makes a blank one.",
+    kinds: { table: "table", name: "name", sheet: "sheet" },
+    candidate: (name: string, kind: string, range: string) => `${name} (${kind}, ${range})`,
+    noHives: "No hive is written under these headings yet.",
+    hives: (count: number) =>
+      count === 1 ? "1 hive is written here." : `${count} hives are written here.`,
+    holds: "What the columns hold",
+    holdsHow:
+      "Each column is known by its heading, here and in every function. If one is taken for the wrong " +
+      "thing, say what it holds: its heading is then changed, and you see how before it is.",
+    column: "Column",
+    takenFor: "Taken for",
+    example: (value: string) => `such as ${value}`,
+    empty: "empty",
+    noHeading: (letter: string) => `column ${letter}, no heading`,
+    takenForOf: (heading: string) => `What ${heading} holds`,
+    roles: {
+      hive: "hive",
+      lot: "lot",
+      pallet: "pallet",
+      date: "day it was opened",
+      bees: "frames of bees",
+      "seams above": "seams from above",
+      "seams below": "seams from below",
+      brood: "combs with brood",
+      "brood cover": "percent of brood",
+      queen: "laying queen",
+      stores: "stores",
+      contract: "contract",
+      notes: "notes",
+    } as Readonly<Record<string, string>>,
+    yours: "your own, left alone",
+    say: "say what it holds…",
+    doubt: (heading: string, role: string) => `“${heading}” may hold ${role}, or something else.`,
+    calculated: (heading: string, role: string) =>
+      `“${heading}” is calculated, and would be added to your other columns of ${role}. If it is their sum, ` +
+      "say that it is your own.",
+    rename: "Change the headings",
+    renames: "These headings will be changed:",
+    becomes: (cell: string, from: string, to: string) => `${cell}: “${from}” becomes “${to}”`,
+    renamed: (count: number) => (count === 1 ? "1 heading changed." : `${count} headings changed.`),
+    dates: "Counts that became dates",
+    datesHow:
+      "A spreadsheet makes a date of 7-8 as you type it. These counts are read rightly as they stand; " +
+      "put back as text, you can read them too.",
+    dateCell: "Cell",
+    dateHolds: "Holds",
+    dateBack: "Put back",
+    repair: (count: number) => (count === 1 ? "Put it back as text" : `Put ${count} back as text`),
+    repaired: (count: number) =>
+      count === 1 ? "1 count is text again." : `${count} counts are text again.`,
+    left: "Left as they are, since they could mean two things or nothing:",
+    leftCell: (cell: string, holds: string, why: string) => `${cell}, ${holds}: ${why}`,
+    more: (count: number) => `and ${count} more`,
+    add: "Columns to add",
+    contract: "Under the contract",
+    contracts: {
+      terms: "In this workbook",
+      "by row": "Row by row",
+      standard: "Published standards",
+    },
+    byRow: "as the sheet’s Contract column says",
+    standardCaution: "A published standard is a starting point: your signed contract comes first.",
+    which: "Which columns",
+    noneChosen: "Choose at least one column.",
+    where: "Where",
+    beside: "beside the sheet, one formula for all rows",
+    inside: "as columns of the sheet, one formula a row",
+    insideTable: "as columns of the table, one formula a row",
+    besideHow:
+      "One column stays empty between. Hives added under the last row are taken in only where the sheet is a table or has a name; else write the columns anew.",
+    insideHow: (rows: number) =>
+      `For up to ${rows.toLocaleString("en")} rows, since each is a call of its own. A hive with nothing written for its bees stays blank here: ` +
+      "write none or dead. Frame size and the way figures are written are those of the contract as it is now.",
+    obstacles: {
+      rows: (most: number) =>
+        `The sheet has more than ${most.toLocaleString("en")} rows, and one formula a row would make it slow: write them beside the sheet.`,
+      seams:
+        "This sheet is graded by its seams, which only the formula for the whole sheet can do.",
+      apart:
+        "The columns of the boxes do not stand next to each other, and a formula for one row needs them so: " +
+        "write them beside the sheet, or move your columns together.",
+      frames:
+        "The headings name frames of other sizes than the contract’s, which only the formula for the whole sheet reads.",
+    },
+    notInside: (columns: string) => `These come only beside the sheet: ${columns}.`,
+    differ: (rows: string) =>
+      `Row by row some hives come out otherwise than beside the sheet, mostly where bees or brood were left blank: row ${rows}.`,
+    at: "First cell",
+    useChosen: "Use the chosen cell",
+    back: "Back beside the sheet",
+    filled: (place: string, address: string, holds: string) =>
+      `They would go to ${place}, but ${address} holds “${holds}”. Give another cell, or clear that one.`,
+    filledInside: (place: string, address: string, holds: string) =>
+      `They would go to ${place}, but ${address} holds “${holds}”. Clear it, or write them beside the sheet.`,
+    inTable: (place: string, table: string, range: string) =>
+      `They would go to ${place}, which is in the table ${table} (${range}), and a table takes no spill. Give another cell.`,
+    onYard: (place: string, range: string) =>
+      `They would go to ${place}, over the yard sheet itself (${range}). Give another cell.`,
+    edge: "They would go over the edge of the sheet. Give another cell.",
+    notInLine:
+      "They will not stand in line with their hives: the formula begins in another row than the headings.",
+    willGo: (place: string) => `They go to ${place}, where every cell is free.`,
+    preview: "The first rows, as they will be",
+    write: "Write the columns",
+    written: (place: string, columns: number) =>
+      columns === 1 ? `1 column written to ${place}.` : `${columns} columns written to ${place}.`,
+    cannot: (why: string) => `They cannot be worked out yet: ${why}.`,
+  },
   about: {
     how: (namespace: string) => `Type =${namespace}. in a cell, and the functions are listed.`,
     cautions: "Before you rely on it",
