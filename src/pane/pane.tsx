@@ -2,6 +2,7 @@ import type { ComponentType } from "preact";
 import { useCallback, useMemo, useRef, useState } from "preact/hooks";
 import { About } from "./about.js";
 import { Columns } from "./columns.js";
+import { Convert } from "./convert.js";
 import { PaneContext, sentenceOf, type Pane } from "./context.js";
 import type { Step } from "./port.js";
 import { texts } from "./texts.js";
@@ -11,6 +12,7 @@ type ViewId = keyof typeof texts.views;
 /** The views in the order of their tabs; the first is shown. */
 const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [
   ["columns", Columns],
+  ["convert", Convert],
   ["about", About],
 ];
 

@@ -2,9 +2,10 @@ import { show } from "../core/date-count.js";
 import { dayOfSerial } from "../core/serial.js";
 import { CellError, isBlank } from "../functions/cells.js";
 
-/** A number as people read it: thousands apart, at most two places, the user's own decimal sign. */
+/** A number as people read it: thousands apart and whole, less with at most two places. */
 export function shownNumber(value: number, sign: "." | ","): string {
-  return value.toLocaleString(sign === "," ? "de" : "en", { maximumFractionDigits: 2 });
+  const places = Math.abs(value) < 1000 ? 2 : 0;
+  return value.toLocaleString(sign === "," ? "de" : "en", { maximumFractionDigits: places });
 }
 
 /** `22 Mar 2026`, from a day as workbooks number it. */
