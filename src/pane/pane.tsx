@@ -5,6 +5,7 @@ import { Columns } from "./columns.js";
 import { Convert } from "./convert.js";
 import { PaneContext, sentenceOf, type Pane } from "./context.js";
 import type { Step } from "./port.js";
+import { Start } from "./start.js";
 import { texts } from "./texts.js";
 
 type ViewId = keyof typeof texts.views;
@@ -13,6 +14,7 @@ type ViewId = keyof typeof texts.views;
 const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [
   ["columns", Columns],
   ["convert", Convert],
+  ["start", Start],
   ["about", About],
 ];
 

@@ -176,6 +176,45 @@ export const texts = {
       `${cell} holds “${holds}”, and is left as it is. Choose an empty cell.`,
     written: (cell: string) => `The formula is in ${cell}.`,
   },
+  start: {
+    yard: "A blank yard sheet",
+    yardName: "Yard",
+    yardHow:
+      "One hive a row, with columns for its lot and pallet, the bees in each box, brood, queen and stores. " +
+      "The cells for counts are text, so that 7-8 stays 7-8 and does not become a date. Change the headings to " +
+      "your own boxes; leave out what you do not judge.",
+    countLine:
+      "One hive a row. Write counts as you say them: 7, 7-8, 7½, about 5, half, 8+, none; dead for a dead hive. " +
+      "A blank is none where the hive has a name.",
+    terms: "The terms of your contracts",
+    termsName: "Terms",
+    termsHow: (name: string) =>
+      `A table with a term a row and a contract a column. Formulas call it ${name}, and every grade follows when a term is changed.`,
+    hasTerms: (name: string) =>
+      `This workbook has Terms already, and they stay as they are; the new ones will be called ${name}. ` +
+      "To add a contract to those that you have, go to Contract.",
+    from: "Begin from",
+    standards: "Published standards",
+    invented: "Invented",
+    demoTerms: "the demo’s contracts, Cherry and Pear",
+    inventedTerms:
+      "Two contracts made up for the demo, with grades and fees to be replaced by your own.",
+    source: (source: string, remark: string) =>
+      `Source: ${source}.${remark === "" ? "" : ` ${capital(remark)}.`}`,
+    caution: "These are places to start from: the contract you signed and local rules come first.",
+    closing: (source: string) =>
+      `Begun from: ${source}. The contract you signed and local rules come first.`,
+    demo: "The demo",
+    lotsName: "Lots",
+    demoHow:
+      "An invented outfit: 60 hives of three lots that wintered apart, opened on their way into cherries, with their " +
+      "grades, two contracts, and what each lot settles at.",
+    add: (sheet: string) => `Add the sheet ${sheet}`,
+    added: (sheet: string) => `The sheet ${sheet} is added at the end.`,
+    addAll: (...sheets: readonly string[]) => `Add the sheets ${sheets.join(", ")}`,
+    addedAll: (...sheets: readonly string[]) =>
+      `The sheets ${sheets.join(", ")} are added at the end.`,
+  },
   about: {
     how: (namespace: string) => `Type =${namespace}. in a cell, and the functions are listed.`,
     cautions: "Before you rely on it",
@@ -193,3 +232,7 @@ export const texts = {
     help: "Help",
   },
 };
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
