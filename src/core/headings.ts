@@ -36,7 +36,7 @@ const BY_BOX: ReadonlySet<Role> = new Set(["bees", "seams above", "seams below",
 
 /** Words that say of a column that it is about something else, whatever else stands in it. */
 const OTHER = words(
-  "added add removed taken given fed treated treatment treat supplier breeder price cost mites mite varroa pattern oldest stage capped sealed open egg eggs larva larvae drone drones cells cell pupae temp temperature time hour weather wind gps truck orchard color colour age year marked mark strength grade next previous last old",
+  "added add removed taken given fed treated treatment treat supplier breeder price cost mites mite varroa pattern oldest stage capped sealed open egg eggs larva larvae drone drones cells cell pupae temp temperature time hour weather wind gps truck orchard color colour age year marked mark strength grade next previous last old uncounted",
 );
 
 /** Words that any column of figures may carry. */
@@ -146,7 +146,7 @@ export type Sign = "eggs" | "pattern" | "drone";
 
 /** Words that say of such a column that it is a count, a score or a deed, and no sign. */
 const NO_SIGN = words(
-  "added add removed remove taken given fed treated treatment treat mites mite varroa count counts counted cells cell queen laid date day next previous last old",
+  "added add removed remove taken given fed treated treatment treat mites mite varroa count counts counted cells cell queen laid date day next previous last old uncounted",
 );
 const SIGN_PLAIN = words("of the in a y n yes no seen ? brood brd worker capped sealed comb combs");
 const SIGN_NEEDS: readonly (readonly [Sign, readonly string[]])[] = [

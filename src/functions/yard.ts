@@ -16,7 +16,7 @@ import { block, hives } from "./parameters.js";
 import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
 /** A hive of the sheet under its contract, ready to be shown. */
-interface Graded {
+export interface Graded {
   readonly hive: Hive;
   readonly contract: Contract;
   /** Nobody wrote any bees, which counts as none. */
@@ -28,7 +28,7 @@ interface Graded {
   readonly action: Action | CellError | null;
 }
 
-interface Column {
+export interface Column {
   readonly heading: string;
   /** From the sheet itself, which stands even where a hive could not be read. */
   readonly own?: (yard: YardSheet, i: number) => Cell;
@@ -55,7 +55,7 @@ const action =
     g.action instanceof CellError ? fault(g.action) : of(g.action!);
 
 /** The columns that one may ask for; more may be added, none renamed once shipped. */
-const COLUMNS: Readonly<Record<string, Column>> = {
+export const COLUMNS: Readonly<Record<string, Column>> = {
   hive: own("Hive", "hive"),
   lot: own("Lot", "lot"),
   pallet: own("Pallet", "pallet"),
@@ -103,7 +103,7 @@ const SAYS_WHY: readonly Column[] = [COLUMNS["note"]!, COLUMNS["reason"]!];
 const OF_ACTION: readonly Column[] = [COLUMNS["action"]!, COLUMNS["reason"]!];
 
 /** Shown where no columns are asked for; never changed once shipped. */
-const DEFAULT = "frames, bees, brood full, brood combs, grade, short, note";
+export const DEFAULT = "frames, bees, brood full, brood combs, grade, short, note";
 
 const parameters = [
   block("yard"),

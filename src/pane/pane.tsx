@@ -1,14 +1,22 @@
 import type { ComponentType } from "preact";
 import { useCallback, useMemo, useRef, useState } from "preact/hooks";
 import { About } from "./about.js";
+import { Columns } from "./columns.js";
+import { Convert } from "./convert.js";
 import { PaneContext, sentenceOf, type Pane } from "./context.js";
 import type { Step } from "./port.js";
+import { Start } from "./start.js";
 import { texts } from "./texts.js";
 
 type ViewId = keyof typeof texts.views;
 
 /** The views in the order of their tabs; the first is shown. */
-const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [["about", About]];
+const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [
+  ["columns", Columns],
+  ["convert", Convert],
+  ["start", Start],
+  ["about", About],
+];
 
 interface Said {
   readonly sentence: string;

@@ -18,20 +18,242 @@ export const texts = {
       "This page is the pane of an Excel add-in, and Excel is not around it. " +
       "In Excel, add Comb Tally from Home > Add-ins, then open it from the Home tab.",
   },
+  columns: {
+    sheet: "Yard sheet",
+    none:
+      "No yard sheet is in this workbook yet. It is a sheet or a table with one hive a row and a heading " +
+      "over each column, such as Hive, Frames of bees, Brood. Start makes a blank one.",
+    kinds: { table: "table", name: "name", sheet: "sheet" },
+    candidate: (name: string, kind: string, range: string) => `${name} (${kind}, ${range})`,
+    noHives: "No hive is written under these headings yet.",
+    hives: (count: number) =>
+      count === 1 ? "1 hive is written here." : `${count} hives are written here.`,
+    holds: "What the columns hold",
+    holdsHow:
+      "Each column is known by its heading, here and in every function. If one is taken for the wrong " +
+      "thing, say what it holds: its heading is then changed, and you see how before it is.",
+    column: "Column",
+    takenFor: "Taken for",
+    example: (value: string) => `such as ${value}`,
+    empty: "empty",
+    noHeading: (letter: string) => `column ${letter}, no heading`,
+    takenForOf: (heading: string) => `What ${heading} holds`,
+    roles: {
+      hive: "hive",
+      lot: "lot",
+      pallet: "pallet",
+      date: "day it was opened",
+      bees: "frames of bees",
+      "seams above": "seams from above",
+      "seams below": "seams from below",
+      brood: "combs with brood",
+      "brood cover": "percent of brood",
+      queen: "laying queen",
+      stores: "stores",
+      contract: "contract",
+      notes: "notes",
+    } as Readonly<Record<string, string>>,
+    yours: "your own, left alone",
+    say: "say what it holds…",
+    doubt: (heading: string, role: string) => `“${heading}” may hold ${role}, or something else.`,
+    calculated: (heading: string, role: string) =>
+      `“${heading}” is calculated, and would be added to your other columns of ${role}. If it is their sum, ` +
+      "say that it is your own.",
+    renameFirst: "Change the headings above first: the columns are worked out by them.",
+    sayFirst: (heading: string) => `First say above what “${heading}” holds.`,
+    rename: "Change the headings",
+    renames: "These headings will be changed:",
+    becomes: (cell: string, from: string, to: string) => `${cell}: “${from}” becomes “${to}”`,
+    renamed: (count: number) => (count === 1 ? "1 heading changed." : `${count} headings changed.`),
+    dates: "Counts that became dates",
+    datesHow:
+      "A spreadsheet makes a date of 7-8 as you type it. These counts are read rightly as they stand; " +
+      "put back as text, you can read them too.",
+    dateCell: "Cell",
+    dateHolds: "Holds",
+    dateBack: "Put back",
+    repair: (count: number) => (count === 1 ? "Put it back as text" : `Put ${count} back as text`),
+    repaired: (count: number) =>
+      count === 1 ? "1 count is text again." : `${count} counts are text again.`,
+    left: "Left as they are, since they could mean two things or nothing:",
+    leftCell: (cell: string, holds: string, why: string) => `${cell}, ${holds}: ${why}`,
+    more: (count: number) => `and ${count} more`,
+    add: "Columns to add",
+    contract: "Under the contract",
+    contracts: {
+      terms: "In this workbook",
+      "by row": "Row by row",
+      standard: "Published standards",
+    },
+    byRow: "as the sheet’s Contract column says",
+    standardCaution: "A published standard is a starting point: your signed contract comes first.",
+    which: "Which columns",
+    noneChosen: "Choose at least one column.",
+    where: "Where",
+    beside: "beside the sheet, one formula for all rows",
+    inside: "as columns of the sheet, one formula a row",
+    insideTable: "as columns of the table, one formula a row",
+    besideHow:
+      "One column stays empty between. Hives added under the last row are taken in only where the sheet is a table or has a name; else write the columns anew.",
+    insideHow: (rows: number) =>
+      `For up to ${rows.toLocaleString("en")} rows, since each is a call of its own. A hive with nothing written for its bees stays blank here: ` +
+      "write none or dead. Frame size and the way figures are written are those of the contract as it is now.",
+    obstacles: {
+      rows: (most: number) =>
+        `The sheet has more than ${most.toLocaleString("en")} rows, and one formula a row would make it slow: write them beside the sheet.`,
+      seams:
+        "This sheet is graded by its seams, which only the formula for the whole sheet can do.",
+      apart:
+        "The columns of the boxes do not stand next to each other, and a formula for one row needs them so: " +
+        "write them beside the sheet, or move your columns together.",
+      frames:
+        "The headings name frames of other sizes than the contract’s, which only the formula for the whole sheet reads.",
+    },
+    notInside: (columns: string) => `These come only beside the sheet: ${columns}.`,
+    differ: (rows: string) =>
+      `Row by row some hives come out otherwise than beside the sheet, mostly where bees or brood were left blank: row ${rows}.`,
+    at: "First cell",
+    useChosen: "Use the chosen cell",
+    back: "Back beside the sheet",
+    filled: (place: string, address: string, holds: string) =>
+      `They would go to ${place}, but ${address} holds “${holds}”. Give another cell, or clear that one.`,
+    filledInside: (place: string, address: string, holds: string) =>
+      `They would go to ${place}, but ${address} holds “${holds}”. Clear it, or write them beside the sheet.`,
+    inTable: (place: string, table: string, range: string) =>
+      `They would go to ${place}, which is in the table ${table} (${range}), and a table takes no spill. Give another cell.`,
+    onYard: (place: string, range: string) =>
+      `They would go to ${place}, over the yard sheet itself (${range}). Give another cell.`,
+    edge: "They would go over the edge of the sheet. Give another cell.",
+    notInLine:
+      "They will not stand in line with their hives: the formula begins in another row than the headings.",
+    willGo: (place: string) => `They go to ${place}, where every cell is free.`,
+    preview: "The first rows, as they will be",
+    write: "Write the columns",
+    written: (place: string, columns: number) =>
+      columns === 1 ? `1 column written to ${place}.` : `${columns} columns written to ${place}.`,
+    cannot: (why: string) => `They cannot be worked out yet: ${why}.`,
+  },
+  convert: {
+    what: "Convert",
+    how: "Write figures as you say them: 60, half, 7-8, about 5.",
+    names: {
+      cover: "part of a comb side into cells or bees",
+      patch: "a patch of brood into cells",
+      frames: "frames of bees into bees",
+      stage: "stage of brood into its days",
+      weight: "pounds of bees into bees, and back",
+    } as Readonly<Record<string, string>>,
+    fields: {
+      cover: "Part of the side that is covered, percent",
+      frame: "Frame",
+      caste: "Caste",
+      length: "Length of the patch",
+      width: "Width of the patch",
+      unit: "Measured in",
+      shape: "Shape",
+      frames: "Frames of bees",
+      perFrame: "How well they are covered",
+      day: "Seen on",
+      stage: "Stage",
+      amount: "Amount",
+      from: "From",
+      to: "Into",
+    } as Readonly<Record<string, string>>,
+    answers: {
+      cells: "Cells on that side",
+      percent: "Percent of the side",
+      bees: "Bees",
+      emerges: "Emerges",
+      laid: "Was laid",
+      amount: "Makes",
+    } as Readonly<Record<string, string>>,
+    range: (low: string, high: string) => `${low} to ${high}`,
+    from: (low: string) => `${low} or more`,
+    until: (high: string) => `${high} or before`,
+    picture: (percent: string, frame: string) =>
+      `One side of a ${frame} comb, ${percent} percent of it covered`,
+    put: "Put the formula into the chosen cell",
+    putAbout: (answer: string) => `Put the formula into the chosen cell: ${answer}`,
+    filled: (cell: string, holds: string) =>
+      `${cell} holds “${holds}”, and is left as it is. Choose an empty cell.`,
+    written: (cell: string) => `The formula is in ${cell}.`,
+  },
+  start: {
+    yard: "A blank yard sheet",
+    yardName: "Yard",
+    yardHow:
+      "One hive a row, with columns for its lot and pallet, the bees in each box, brood, queen and stores. " +
+      "The cells for counts are text, so that 7-8 stays 7-8 and does not become a date. Change the headings to " +
+      "your own boxes; leave out what you do not judge.",
+    countLine:
+      "One hive a row. Write counts as you say them: 7, 7-8, 7½, about 5, half, 8+, none; dead for a dead hive. " +
+      "A blank is none where the hive has a name.",
+    terms: "The terms of your contracts",
+    termsName: "Terms",
+    termsHow: (name: string) =>
+      `A table with a term a row and a contract a column. Formulas call it ${name}, and every grade follows when a term is changed.`,
+    hasTerms: (name: string) =>
+      `This workbook has Terms already, and they stay as they are; the new ones will be called ${name}. ` +
+      "To add a contract to those that you have, go to Contract.",
+    from: "Begin from",
+    standards: "Published standards",
+    invented: "Invented",
+    demoTerms: "the demo’s contracts, Cherry and Pear",
+    inventedTerms:
+      "Two contracts made up for the demo, with grades and fees to be replaced by your own.",
+    source: (source: string, remark: string) =>
+      `Source: ${source}.${remark === "" ? "" : ` ${capital(remark)}.`}`,
+    caution: "These are places to start from: the contract you signed and local rules come first.",
+    closing: (source: string) =>
+      `Begun from: ${source}. The contract you signed and local rules come first.`,
+    demo: "The demo",
+    lotsName: "Lots",
+    demoHow:
+      "An invented outfit: 60 hives of three lots that wintered apart, opened on their way into cherries, with their " +
+      "grades, two contracts, and what each lot settles at.",
+    add: (sheet: string) => `Add the sheet ${sheet}`,
+    added: (sheet: string) => `The sheet ${sheet} is added at the end.`,
+    addAll: (...sheets: readonly string[]) => `Add the sheets ${sheets.join(", ")}`,
+    addedAll: (...sheets: readonly string[]) =>
+      `The sheets ${sheets.join(", ")} are added at the end.`,
+  },
   about: {
     how: (namespace: string) => `Type =${namespace}. in a cell, and the functions are listed.`,
     cautions: "Before you rely on it",
     cautionList: [
       "Strength is judged by eye: two people who open the same hive may differ.",
-      "The signed contract and local rules come first.",
+      "The signed contract and local rules come first. Published standards are starting points, and " +
+        "what is paid is settled between the two who signed.",
+      "A forecast or a verdict on a lot is as sure as it says, and no surer.",
+      "Bees sting: open hives with help near, and adrenaline at hand where anyone may react.",
+      "Lift with care, and mind the smoker in dry grass.",
+      "Moving bees over a border may need a permit or an inspection. Disease is your apiary inspector’s to name.",
     ],
     functions: "Functions",
     reading: "The list is being read…",
     unread:
       "The list could not be read. The functions may work all the same; " +
       "to see them here, close the pane and open it again.",
-    nothingSent: "Nothing that you type leaves this machine.",
+    nothingSent:
+      "Nothing that you type leaves this machine: the add-in works it out where you sit, and sends nothing anywhere.",
+    sources: "Where the figures come from",
+    sourcesHow: (count: number) => `The ${count} figures that Comb Tally works with`,
+    constant: (name: string, value: string, unit: string) => `${name}: ${value} ${unit}`,
+    knownFrom: (source: string, known: string) => (known === "" ? source : `${source} (${known})`),
+    known: {
+      read: "read in the source",
+      retold: "retold by another text",
+      worked: "worked out from values that were read",
+      // The source says it already.
+      practice: "",
+      memory: "from memory",
+      fitted: "fitted to data",
+    } as Readonly<Record<string, string>>,
     version: (version: string) => `Version ${version}`,
     help: "Help",
   },
 };
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

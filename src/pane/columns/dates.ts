@@ -1,0 +1,106 @@
+import type { Contract } from "../../core/contract.js";
+import { isDateSerial } from "../../core/date-count.js";
+import { print } from "../../core/estimate.js";
+import { matchHeadings, type Role } from "../../core/headings.js";
+import { Refusal } from "../../core/refusal.js";
+import { dayOfSerial, showDay } from "../../core/serial.js";
+import { PLAIN_WRITING, type Writing } from "../../core/writing.js";
+import { CellError } from "../../functions/cells.js";
+import { HiveCells } from "../../functions/hive-cells.js";
+import { cellName } from "../address.js";
+import type { Step } from "../port.js";
+import type { Yard } from "./yard.js";
+
+/** A count that became a date: `8 Jul 2026` stands where `7-8` was typed. */
+export interface DateCell {
+  readonly row: number;
+  readonly column: number;
+  readonly address: string;
+  readonly holds: string;
+}
+
+export interface Dates {
+  readonly repairs: readonly (DateCell & { readonly range: string })[];
+  /** Cells of which the pane does not know what was typed, with the reason in words. */
+  readonly left: readonly (DateCell & { readonly why: string })[];
+}
+
+/** Roles whose columns hold counts. */
+export const COUNTS: ReadonlySet<Role> = new Set([
+  "bees",
+  "seams above",
+  "seams below",
+  "brood",
+  "stores",
+]);
+
+/**
+ * Finds the counts of a yard sheet that became dates, read as every function reads them.
+ *
+ * @param contractOf - the contract of a row, null where it is not known: it says how figures are written
+ */
+export function datesIn(yard: Yard, contractOf: (i: number) => Contract | null): Dates {
+  const { roles } = matchHeadings(yard.headings);
+  const body = yard.values.slice(1);
+  const columnAt = (k: number): HiveCells =>
+    new HiveCells(
+      yard.headings[k]!,
+      body.map((row) => [row[k]]),
+      [yard.headings[k]!],
+      yard.place.row + 2,
+    );
+  const inspected = roles.includes("date") ? columnAt(roles.indexOf("date")) : null;
+  const repairs: Dates["repairs"][number][] = [];
+  const left: Dates["left"][number][] = [];
+  roles.forEach((role, column) => {
+    if (role === null || !COUNTS.has(role)) return;
+    const counts = columnAt(column);
+    body.forEach((cells, i) => {
+      const value = cells[column];
+      if (typeof value !== "number" || !isDateSerial(value)) return;
+      const writing: Writing = contractOf(i) ?? PLAIN_WRITING;
+      const row = i + 1;
+      const address = cellName(yard.place.row + row, yard.place.column + column);
+      const cell = { row, column, address, holds: showDay(dayOfSerial(value, writing.dateSystem)) };
+      const range = attempt(() => {
+        if (String(yard.entries[row]![column]).startsWith("=")) {
+          throw new Refusal("a formula calculates it: change the formula");
+        }
+        const year = inspected?.year(i, writing) ?? null;
+        return print(counts.estimate(i, 0, "count", writing, year)!, writing.decimal);
+      });
+      if (typeof range === "string") repairs.push({ ...cell, range });
+      else left.push({ ...cell, why: range.why });
+    });
+  });
+  return { repairs, left };
+}
+
+/** Puts the ranges back as text, in cells that are text from then on. */
+export function repairSteps(yard: Yard, repairs: Dates["repairs"]): Step[] {
+  return repairs.map(({ row, column, range }) => ({
+    kind: "put",
+    place: {
+      sheet: yard.place.sheet,
+      row: yard.place.row + row,
+      column: yard.place.column + column,
+      rows: 1,
+      columns: 1,
+    },
+    expect: [[yard.entries[row]![column]!]],
+    put: [[range]],
+    formats: "@",
+  }));
+}
+
+function attempt(body: () => string): string | { readonly why: string } {
+  try {
+    return body();
+  } catch (error) {
+    if (!(error instanceof Refusal || error instanceof CellError)) throw error;
+    // The address stands beside it: the column and the row need not be said twice.
+    return {
+      why: error.message.replace(/^".*", row \d+: (?:the cell holds a date, [^:,]+[:,] )?/, ""),
+    };
+  }
+}

@@ -1,0 +1,113 @@
+import { matchHeadings, type Role } from "../../core/headings.js";
+import { normalise } from "../../core/text.js";
+import { isBlank } from "../../functions/cells.js";
+import { overlap } from "../address.js";
+import type { Block, Place, Region } from "../port.js";
+
+/** How far down a sheet its heading row is looked for. */
+export const ROWS_SEARCHED = 20;
+
+/** A place that may hold a yard sheet, from its heading row down to the end of its region. */
+export interface Candidate {
+  readonly region: Region;
+  readonly place: Place;
+  /** It has the headings that every function needs. */
+  readonly complete: boolean;
+}
+
+/** Consecutive headings of one row. */
+interface Segment {
+  readonly row: number;
+  readonly left: number;
+  readonly headings: readonly string[];
+}
+
+/** A heading as it is matched: a text, and blank where an error or nothing stands. */
+export function headingOf(cell: unknown): string {
+  return isBlank(cell) || typeof cell === "object" ? "" : String(cell);
+}
+
+/**
+ * Where yard sheets stand, the likeliest first: tables and names by their first row, sheets by the
+ * first row that is headed as one.
+ *
+ * @param heads - the first rows of each region, in the same order
+ */
+export function candidatesIn(regions: readonly Region[], heads: readonly Block[]): Candidate[] {
+  const found: (Candidate & { readonly roles: number })[] = [];
+  regions.forEach((region, i) => {
+    const best = bestSegment(region, heads[i]!);
+    if (best === null) return;
+    const roles = rolesOf(best.headings);
+    const { sheet, row, column, rows } = region.place;
+    const place = {
+      sheet,
+      row: row + best.row,
+      column: column + best.left,
+      rows: rows - best.row,
+      columns: best.headings.length,
+    };
+    const complete = isComplete(roles);
+    const candidate = { region, place, complete, roles: roles.filter((r) => r !== null).length };
+    if (!found.some((other) => overlap(other.place, place))) found.push(candidate);
+  });
+  return found.sort((a, b) => Number(b.complete) - Number(a.complete) || b.roles - a.roles);
+}
+
+/** The rows of a sheet end with its last hive, before another heading row or a block of terms. */
+export function rowsOfHives(values: Block["values"]): number {
+  const hive = rolesOf(values[0]!.map(headingOf)).indexOf("hive");
+  if (hive < 0) return rowsUntil(values.map((row) => row.some((cell) => !isBlank(cell))));
+  const name = normalise(headingOf(values[0]![hive]));
+  const ids = values.map((row) => normalise(headingOf(row[hive])));
+  const end = ids.findIndex((id, i) => i > 0 && (id === name || isTerm(id)));
+  return rowsUntil(ids.slice(0, end < 0 ? ids.length : end).map((id) => id !== ""));
+}
+
+function rowsUntil(filled: readonly boolean[]): number {
+  return filled.lastIndexOf(true) + 1;
+}
+
+export function isTerm(text: string): boolean {
+  return ["term", "terms"].includes(normalise(text));
+}
+
+function rolesOf(headings: readonly string[]): readonly (Role | null)[] {
+  return matchHeadings(headings).roles;
+}
+
+function isComplete(roles: readonly (Role | null)[]): boolean {
+  return roles.includes("hive") && (roles.includes("bees") || roles.includes("seams above"));
+}
+
+function bestSegment({ kind }: Region, head: Block): Segment | null {
+  const first = head.values[0]!.map(headingOf);
+  if (isTerm(first[0] ?? "")) return null;
+  if (kind !== "sheet") return { row: 0, left: 0, headings: first };
+  const segments = head.values.flatMap((_, row) => segmentsOf(head, row));
+  const whole = segments.find(({ headings }) => isComplete(rolesOf(headings)));
+  if (whole) return whole;
+  // Whoever heads his columns in words of his own has still a row of several texts.
+  return segments.find(({ headings }) => headings.filter((h) => h !== "").length > 1) ?? null;
+}
+
+/**
+ * Cuts a row where two columns are empty, and where what a formula fills or a heading `Term` begins
+ * another block: one empty column may stand within a yard sheet.
+ */
+function segmentsOf({ values, entries }: Block, row: number): Segment[] {
+  const texts = values[row]!.map(headingOf);
+  const segments: { row: number; left: number; headings: string[] }[] = [];
+  let open: (typeof segments)[number] | null = null;
+  texts.forEach((text, left) => {
+    const typed = String(entries[row]![left]);
+    const isComputed = typed.startsWith("=") || (typed === "" && text !== "");
+    const isGap = text === "" && (texts[left - 1] ?? "") === "";
+    if (isComputed || isGap || isTerm(text)) open = null;
+    if (isComputed || text === "" || isTerm(text)) return;
+    if (open === null) segments.push((open = { row, left, headings: [] }));
+    while (open.headings.length < left - open.left) open.headings.push("");
+    open.headings.push(text);
+  });
+  return segments;
+}

@@ -1,0 +1,96 @@
+import { matchHeadings } from "../../core/headings.js";
+import { normalise } from "../../core/text.js";
+import { absolute, rangeName, reference } from "../address.js";
+import type { Block, Place, Region, Workbook } from "../port.js";
+import {
+  candidatesIn,
+  headingOf,
+  ROWS_SEARCHED,
+  rowsOfHives,
+  type Candidate,
+} from "./headings-row.js";
+import { contractsIn, type Terms } from "./contracts.js";
+
+/** A yard sheet as it stands: one hive a row under its heading row. */
+export interface Yard extends Block {
+  readonly region: Region;
+  readonly headings: readonly string[];
+}
+
+/** What the view of columns reads of a workbook. */
+export interface Sheets {
+  readonly regions: readonly Region[];
+  readonly candidates: readonly Candidate[];
+  /** Null where the workbook holds nothing that could be a yard sheet. */
+  readonly yard: Yard | null;
+  readonly terms: readonly Terms[];
+  /** The decimal sign that the user types. */
+  readonly sign: "." | ",";
+}
+
+/** @param chosen - the key of the candidate to read, the likeliest where it is not there */
+export async function readSheets(workbook: Workbook, chosen: string | null): Promise<Sheets> {
+  const regions = await workbook.regions();
+  const heads = await workbook.read(regions.map(({ place }) => head(place)));
+  const candidates = candidatesIn(regions, heads);
+  const candidate = candidates.find((c) => keyOf(c) === chosen) ?? candidates[0];
+  const termsPlaces = regions.filter((_, i) => isTerms(heads[i]!));
+  const places = [
+    ...termsPlaces.map(({ place }) => place),
+    ...(candidate ? [candidate.place] : []),
+  ];
+  const blocks = places.length === 0 ? [] : await workbook.read(places);
+  return {
+    regions,
+    candidates,
+    yard: candidate === undefined ? null : yardOf(candidate, blocks.at(-1)!),
+    terms: contractsIn(termsPlaces, blocks),
+    sign: await workbook.decimalSign(),
+  };
+}
+
+/** What tells one candidate from another while the workbook changes. */
+export function keyOf({ region, place }: Pick<Candidate, "region" | "place">): string {
+  return `${region.kind} ${region.name} ${rangeName({ ...place, rows: 1 })}`;
+}
+
+/** How a formula on the sheet `from` names the yard sheet with its heading row. */
+export function yardReference({ region, place }: Yard, from: string): string {
+  // Without the row of totals that a table may have.
+  if (region.kind === "table") return `${region.name}[[#Headers],[#Data]]`;
+  if (region.kind === "name") return region.name;
+  return place.sheet === from ? reference(place, from) : absolute(place, from);
+}
+
+/** A row of the sheet as the sheet numbers it; row 0 holds the headings. */
+export function rowNumber({ place }: Yard, i: number): number {
+  return place.row + i + 1;
+}
+
+function yardOf({ region, place }: Candidate, block: Block): Yard {
+  const rows = region.kind === "sheet" ? Math.max(1, rowsOfHives(block.values)) : rowsIn(block);
+  const cut = <T>(of: readonly T[]): readonly T[] => of.slice(0, rows);
+  return {
+    region,
+    place: { ...place, rows },
+    values: cut(block.values),
+    entries: cut(block.entries),
+    formats: cut(block.formats),
+    headings: block.values[0]!.map(headingOf),
+  };
+}
+
+/** A table's row of totals is no hive. */
+function rowsIn({ values }: Block): number {
+  const hive = matchHeadings(values[0]!.map(headingOf)).roles.indexOf("hive");
+  const last = normalise(headingOf(values.at(-1)![Math.max(0, hive)]));
+  return /^totals?$/.test(last) ? values.length - 1 : values.length;
+}
+
+function head(place: Place): Place {
+  return { ...place, rows: Math.min(place.rows, ROWS_SEARCHED) };
+}
+
+function isTerms({ values }: Block): boolean {
+  return ["term", "terms"].includes(normalise(headingOf(values[0]?.[0])));
+}

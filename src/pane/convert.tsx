@@ -1,0 +1,138 @@
+import { useCallback, useState } from "preact/hooks";
+import { serialOfDay } from "../core/serial.js";
+import { useWatched } from "./context.js";
+import { AnswerLine } from "./convert/answer.js";
+import { CombPicture } from "./convert/comb-picture.js";
+import {
+  CONVERSIONS,
+  resultOf,
+  type Conversion,
+  type Field,
+  type Filled,
+} from "./convert/conversions.js";
+import type { Workbook } from "./port.js";
+import { texts } from "./texts.js";
+
+const t = texts.convert;
+
+/** A small calculator over the functions of the sheet. */
+export function Convert() {
+  const [id, choose] = useState(CONVERSIONS[0]!.id);
+  const conversion = CONVERSIONS.find((c) => c.id === id)!;
+  return (
+    <>
+      <p class="field">
+        <label for="convert-what">{t.what}</label>
+        <select
+          id="convert-what"
+          value={id}
+          onChange={(event) => choose(event.currentTarget.value)}
+        >
+          {CONVERSIONS.map((c) => (
+            <option key={c.id} value={c.id}>
+              {t.names[c.id]}
+            </option>
+          ))}
+        </select>
+      </p>
+      <Calculator key={id} conversion={conversion} />
+    </>
+  );
+}
+
+function Calculator({ conversion }: { conversion: Conversion }) {
+  const { fields, answers, cover } = conversion;
+  const [typed, setTyped] = useState<Readonly<Record<string, string>>>(() =>
+    Object.fromEntries(fields.map((field) => [field.id, startOf(field)])),
+  );
+  const read = useCallback((workbook: Workbook) => workbook.decimalSign(), []);
+  const [sign] = useWatched(read);
+  const decimal = sign.state === "read" ? sign.value : ".";
+  const written = decimal === "," ? "decimal comma" : null;
+  const filled: Filled = Object.fromEntries(
+    fields.map((field) => [
+      field.id,
+      field.kind === "day" ? serialOf(typed[field.id]!) : typed[field.id]!,
+    ]),
+  );
+  const share = cover ? resultOf(cover, filled, written) : null;
+  return (
+    <>
+      {fields.some(({ kind }) => kind === "figure") && <p class="quiet">{t.how}</p>}
+      <div class="fields">
+        {fields.map((field) => (
+          <FieldLine
+            key={field.id}
+            field={field}
+            value={typed[field.id]!}
+            change={(value) => setTyped((before) => ({ ...before, [field.id]: value }))}
+          />
+        ))}
+      </div>
+      {share !== null && "middle" in share && (
+        <CombPicture percent={share.middle} frame={String(filled["frame"])} />
+      )}
+      <dl class="answers">
+        {answers.map((answer) => (
+          <AnswerLine
+            key={answer.id}
+            answer={answer}
+            filled={filled}
+            written={written}
+            sign={decimal}
+          />
+        ))}
+      </dl>
+    </>
+  );
+}
+
+interface FieldProps {
+  readonly field: Field;
+  readonly value: string;
+  readonly change: (value: string) => void;
+}
+
+function FieldLine({ field, value, change }: FieldProps) {
+  const id = `convert-${field.id}`;
+  return (
+    <p class="field">
+      <label for={id}>{t.fields[field.id]}</label>
+      {field.kind === "choice" ? (
+        <select id={id} value={value} onChange={(event) => change(event.currentTarget.value)}>
+          {field.choices.map((word) => (
+            <option key={word}>{word}</option>
+          ))}
+        </select>
+      ) : (
+        <input
+          id={id}
+          type={field.kind === "day" ? "date" : "text"}
+          size={field.kind === "day" ? undefined : 10}
+          autocomplete="off"
+          value={value}
+          onInput={(event) => change(event.currentTarget.value)}
+        />
+      )}
+    </p>
+  );
+}
+
+function startOf(field: Field): string {
+  if (field.kind === "choice") return field.choices[0]!;
+  return field.kind === "figure" ? field.start : today();
+}
+
+/** Today as the machine's own calendar has it. */
+function today(): string {
+  const now = new Date();
+  const two = (n: number): string => String(n).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+function serialOf(text: string): number | null {
+  const match = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text);
+  if (match === null) return null;
+  const [year, month, day] = match.slice(1).map(Number) as [number, number, number];
+  return serialOfDay({ year, month, day });
+}

@@ -1,0 +1,25 @@
+import { dayOfSerial, showDay } from "../core/serial.js";
+import { CellError, isBlank } from "../functions/cells.js";
+
+/** A number as people read it: thousands apart and whole, less with at most two places. */
+export function shownNumber(value: number, sign: "." | ","): string {
+  const places = Math.abs(value) < 1000 ? 2 : 0;
+  return value.toLocaleString(sign === "," ? "de" : "en", { maximumFractionDigits: places });
+}
+
+/** `22 Mar 2026`, from a day as workbooks number it. */
+export function shownDay(serial: number): string {
+  return showDay(dayOfSerial(serial));
+}
+
+/** A cell as the sheet shows it, near enough to be known again. */
+export function shownCell(value: unknown, sign: "." | ",", format = "General"): string {
+  if (value instanceof CellError) return value.code;
+  if (typeof value === "number") return isDay(format) ? shownDay(value) : shownNumber(value, sign);
+  return isBlank(value) ? "" : String(value);
+}
+
+/** A number format that shows a day: one with d or y outside of quoted text and brackets. */
+function isDay(format: string): boolean {
+  return /[dy]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]|\\./g, "").replace(/general/i, ""));
+}

@@ -1,0 +1,92 @@
+import { useCallback, useState } from "preact/hooks";
+import { TERMS } from "../../examples/yard.mjs";
+import { useWatched, useWrite } from "./context.js";
+import type { Step, Workbook } from "./port.js";
+import { blankYard } from "./start/blank-yard.js";
+import { demo } from "./start/demo.js";
+import { freeName, takenNames } from "./start/names.js";
+import { termsOf, termsSheet, USABLE } from "./start/terms-sheet.js";
+import { texts } from "./texts.js";
+
+const t = texts.start;
+/** The demo's contracts among the choices of what to begin from. */
+const DEMO = "demo";
+
+/** Sheets to begin with, each new, under a name that is free. */
+export function Start() {
+  const write = useWrite();
+  const [tried, setTried] = useState<readonly string[]>([]);
+  const [from, setFrom] = useState(USABLE[0]!.name);
+  const read = useCallback((workbook: Workbook) => workbook.regions(), []);
+  const [regions] = useWatched(read);
+  if (regions.state === "reading") return <p>{texts.waiting}</p>;
+  if (regions.state === "refused") return <p class="error">{regions.why}</p>;
+  const present = takenNames(regions.value);
+  const taken = [...present, ...tried];
+  const [yard, terms, lots] = [t.yardName, t.termsName, t.lotsName].map((name) =>
+    freeName(name, taken),
+  ) as [string, string, string];
+  // A defined name takes no space.
+  const name = freeName("Terms", taken, "_");
+  const standard = USABLE.find((s) => s.name === from);
+  const add = async (steps: readonly Step[], names: readonly string[], done: string) => {
+    // A sheet that is hidden or empty is not read, and its name is taken all the same.
+    if (!(await write(steps, done))) setTried((before) => [...before, ...names]);
+  };
+  return (
+    <>
+      <h2>{t.yard}</h2>
+      <p>{t.yardHow}</p>
+      <button
+        type="button"
+        onClick={() => void add(blankYard(yard, t.countLine), [yard], t.added(yard))}
+      >
+        {t.add(yard)}
+      </button>
+
+      <h2>{t.terms}</h2>
+      <p>{t.termsHow(name)}</p>
+      {present.some((other) => other.toLowerCase() === "terms") && <p>{t.hasTerms(name)}</p>}
+      <p class="field">
+        <label for="start-from">{t.from}</label>
+        <select
+          id="start-from"
+          value={from}
+          onChange={(event) => setFrom(event.currentTarget.value)}
+        >
+          <optgroup label={t.standards}>
+            {USABLE.map((s) => (
+              <option key={s.name}>{s.name}</option>
+            ))}
+          </optgroup>
+          <optgroup label={t.invented}>
+            <option value={DEMO}>{t.demoTerms}</option>
+          </optgroup>
+        </select>
+      </p>
+      <p class="quiet">{standard ? t.source(standard.source, standard.remark) : t.inventedTerms}</p>
+      <p class="quiet">{t.caution}</p>
+      <button
+        type="button"
+        onClick={() => {
+          const table = standard ? termsOf(standard, t.closing(standard.source)) : TERMS;
+          void add(termsSheet(terms, name, table), [terms, name], t.added(terms));
+        }}
+      >
+        {t.add(terms)}
+      </button>
+
+      <h2>{t.demo}</h2>
+      <p>{t.demoHow}</p>
+      <button
+        type="button"
+        onClick={() => {
+          const names = { yard, terms, lots, name };
+          void add(demo(names), Object.values(names), t.addedAll(yard, terms, lots));
+        }}
+      >
+        {t.addAll(yard, terms, lots)}
+      </button>
+    </>
+  );
+}

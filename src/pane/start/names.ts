@@ -1,0 +1,15 @@
+import type { Region } from "../port.js";
+
+/** Names that sheets, tables and defined names of a workbook have already. */
+export function takenNames(regions: readonly Region[]): string[] {
+  return regions.flatMap(({ name, place }) => [name, place.sheet]);
+}
+
+/** The name, or the next one that is free: `Yard`, `Yard 2`. Capitals make no difference. */
+export function freeName(name: string, taken: readonly string[], between = " "): string {
+  const known = new Set(taken.map((other) => other.toLowerCase()));
+  for (let n = 1; ; n++) {
+    const candidate = n === 1 ? name : `${name}${between}${n}`;
+    if (!known.has(candidate.toLowerCase())) return candidate;
+  }
+}
