@@ -84,6 +84,21 @@ export function fromColumn(name: string, values: ReadonlyMap<string, unknown>): 
   return checkContract({ ...contract, boxFrame, dateSystem });
 }
 
+/**
+ * Reads what is written for one term alone, as a whole contract would; nothing where it is left out.
+ *
+ * @param label - of a term, or of a part of a grade
+ * @param fractions - whether percents are written as fractions
+ * @throws Refusal that names the term and what was expected, or says that there is no such term
+ */
+export function readTerm(label: string, value: unknown, fractions = false): unknown {
+  if (leftOut(value)) return null;
+  const part = GRADE_LABEL.exec(label)?.[2] as keyof typeof GRADE_PARTS | undefined;
+  const kind = part ? GRADE_PARTS[part] : TERMS.find((term) => term.label === label)?.value;
+  if (kind !== undefined) return parse(label, kind, value, { comma: false, fractions });
+  throw new Refusal(`${quote(label)} is no term that is known${suggestion(label)}`);
+}
+
 function missing(term: Term): unknown {
   if (term.value.kind !== "frame") return term.missing;
   return term.missing === "" ? null : frameOf(String(term.missing));

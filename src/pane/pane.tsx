@@ -2,6 +2,7 @@ import type { ComponentType } from "preact";
 import { useCallback, useMemo, useRef, useState } from "preact/hooks";
 import { About } from "./about.js";
 import { Columns } from "./columns.js";
+import { ContractView } from "./contract.js";
 import { Convert } from "./convert.js";
 import { PaneContext, sentenceOf, type Pane } from "./context.js";
 import type { Step } from "./port.js";
@@ -12,6 +13,7 @@ type ViewId = keyof typeof texts.views;
 
 /** The views in the order of their tabs; the first is shown. */
 const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [
+  ["contract", ContractView],
   ["columns", Columns],
   ["convert", Convert],
   ["start", Start],

@@ -18,6 +18,60 @@ export const texts = {
       "This page is the pane of an Excel add-in, and Excel is not around it. " +
       "In Excel, add Comb Tally from Home > Add-ins, then open it from the Home tab.",
   },
+  contract: {
+    none:
+      "No Terms table is in this workbook yet: a table whose first cell is Term, with a term a row " +
+      "and a contract a column. Start makes one.",
+    which: "Contract",
+    of: (name: string, table: string) => `${name} (${table})`,
+    groups: {
+      strength: "Strength",
+      brood: "Brood, queen, stores",
+      pay: "Pay",
+      inspection: "Inspection and sampling",
+      actions: "What to do with a hive",
+      writing: "How figures are written",
+    },
+    grades: "Grades, best first",
+    gradesHow:
+      "Each with a name of your own and the least frames and brood it asks. A schedule of pay by " +
+      "frames is the same with more grades.",
+    gradeParts: { name: "Name", frames: "Frames", brood: "Brood", fee: "Fee" },
+    grade: (n: number) => `Grade ${n}`,
+    addGrade: "Add a grade",
+    up: (n: number) => `Move grade ${n} up`,
+    down: (n: number) => `Move grade ${n} down`,
+    remove: (n: number) => `Remove grade ${n}`,
+    moveUp: "Up",
+    moveDown: "Down",
+    takeAway: "Remove",
+    leftOut: "left out",
+    leftOutMeans: (value: string) => `Left out: ${value}.`,
+    limits: (least: number, most: string, unit: string) => `${least} to ${most} ${unit}`,
+    formula: "A formula stands in this cell: change it in the sheet.",
+    contradiction: "The terms contradict each other:",
+    faults: (count: number) =>
+      count === 1 ? "One term cannot be read." : `${count} terms cannot be read.`,
+    review: "Changes to save",
+    noChanges: "Nothing is changed.",
+    change: (label: string, was: string, now: string) => `${label}: ${was} → ${now}`,
+    save: "Save to the sheet",
+    drop: "Undo my changes",
+    saved: (name: string, count: number) =>
+      count === 1 ? `${name}: one term saved.` : `${name}: ${count} terms saved.`,
+    behind: "The Terms table was changed in the sheet while you edit here. Your changes are kept.",
+    again: "Read again, without my changes",
+    fresh: "New contract",
+    freshName: "Its name",
+    freshFrom: "Begin from",
+    copies: "A copy of",
+    standards: "A published standard",
+    begin: "Begin",
+    nameNeeded: "A name is needed that no contract here has.",
+    caution:
+      "A published standard is a starting point. The signed contract and local rules come first.",
+    source: (source: string, remark: string) => `${source}: ${remark}`,
+  },
   columns: {
     sheet: "Yard sheet",
     none:

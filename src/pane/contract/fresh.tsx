@@ -1,0 +1,92 @@
+import { useState } from "preact/hooks";
+import { normalise } from "../../core/text.js";
+import { USABLE } from "../start/terms-sheet.js";
+import { texts } from "../texts.js";
+import type { TermsTable } from "./changes.js";
+import { columnOf } from "./changes.js";
+import { draftOf, type Draft } from "./draft.js";
+
+const t = texts.contract;
+const STANDARD = "standard: ";
+
+interface Props {
+  readonly table: TermsTable;
+  readonly sign: "." | ",";
+  readonly begin: (draft: Draft) => void;
+}
+
+/** A new contract, as a copy of one of the table or from a published standard. */
+export function Fresh({ table, sign, begin }: Props) {
+  const [name, setName] = useState("");
+  const [from, setFrom] = useState(table.contracts[0] ?? STANDARD + USABLE[0]!.name);
+  const [asked, setAsked] = useState(false);
+  const taken = [...table.contracts, "meaning", "unit", "notes", "term", "terms"];
+  const isFree = name.trim() !== "" && taken.every((other) => normalise(other) !== normalise(name));
+  const standard = USABLE.find((s) => STANDARD + s.name === from);
+  const start = () => {
+    setAsked(!isFree);
+    if (!isFree) return;
+    begin(
+      standard
+        ? ofStandard(name.trim(), standard.terms, sign)
+        : { ...draftOf(from, table.block, columnOf(table, from), sign), name: name.trim() },
+    );
+    setName("");
+  };
+  return (
+    <details>
+      <summary>{t.fresh}</summary>
+      <p class="field">
+        <label for="contract-from">{t.freshFrom}</label>
+        <select id="contract-from" value={from} onChange={(e) => setFrom(e.currentTarget.value)}>
+          <optgroup label={t.copies}>
+            {table.contracts.map((other) => (
+              <option key={other}>{other}</option>
+            ))}
+          </optgroup>
+          <optgroup label={t.standards}>
+            {USABLE.map((s) => (
+              <option key={s.name} value={STANDARD + s.name}>
+                {s.name}
+              </option>
+            ))}
+          </optgroup>
+        </select>
+      </p>
+      {standard && <p class="quiet">{t.source(standard.source, standard.remark)}</p>}
+      {standard && <p class="quiet">{t.caution}</p>}
+      <p class="field">
+        <label for="contract-name">{t.freshName}</label>
+        <input
+          id="contract-name"
+          type="text"
+          autocomplete="off"
+          value={name}
+          aria-invalid={asked && !isFree}
+          aria-describedby={asked && !isFree ? "contract-name-fault" : undefined}
+          onInput={(e) => setName(e.currentTarget.value)}
+        />
+      </p>
+      {asked && !isFree && (
+        <p class="error" id="contract-name-fault">
+          {t.nameNeeded}
+        </p>
+      )}
+      <button type="button" onClick={start}>
+        {t.begin}
+      </button>
+    </details>
+  );
+}
+
+function ofStandard(
+  name: string,
+  terms: Readonly<Record<string, number | string>>,
+  sign: "." | ",",
+): Draft {
+  const shown = Object.entries(terms).map(([label, value]): [string, string] => [
+    label,
+    typeof value === "number" ? String(value).replace(".", sign) : value,
+  ]);
+  return { name, terms: new Map(shown), grades: [] };
+}

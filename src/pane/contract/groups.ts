@@ -1,0 +1,52 @@
+/** The terms in the order in which one reads a contract, a fold for each; grades have their own. */
+export const GROUPS = {
+  strength: [
+    "average frames",
+    "minimum frames",
+    "under minimum",
+    "share under minimum forgiven",
+    "forgiven against",
+    "comb rule",
+    "most frames a hive",
+    "part frame",
+    "frame size",
+    "box frames",
+  ],
+  brood: [
+    "brood",
+    "brood counted as",
+    "brood comb covered",
+    "laying queen",
+    "stores",
+    "stores unit",
+  ],
+  pay: [
+    "base fee",
+    "bonus a frame",
+    "bonus by",
+    "bonus ceiling",
+    "pro rata",
+    "short delivery",
+    "deposit",
+    "balance due",
+    "currency",
+    "round money",
+    "round hives",
+  ],
+  inspection: [
+    "share opened",
+    "opened by",
+    "observer error",
+    "inspect from day",
+    "inspect above temperature",
+    "temperature unit",
+    "inspect from hour",
+    "inspect to hour",
+    "re-inspection",
+    "replace dead-outs",
+  ],
+  actions: ["feed under", "combine under", "bees for brood"],
+  writing: ["whole frames", "decimal sign", "percents written as", "date system"],
+} as const satisfies Record<string, readonly string[]>;
+
+export type Group = keyof typeof GROUPS;

@@ -1,0 +1,167 @@
+import { describe, expect, it, vi } from "vitest";
+import { ContractView } from "../../../src/pane/contract.js";
+import { MemoryWorkbook } from "../memory.js";
+import { draw, type Drawn } from "../render.js";
+
+const TERMS = [
+  ["Term", "Cherry", "Pear"],
+  ["average frames", 8, 7],
+  ["minimum frames", 6, 5],
+  ["grade 1 name", "Prime", "Full"],
+  ["grade 1 frames", 10, 8],
+  ["grade 2 name", "Light", ""],
+  ["grade 2 frames", 6, ""],
+  ["base fee", "", "=40+20"],
+] as const;
+const workbook = () =>
+  new MemoryWorkbook(
+    { Terms: TERMS },
+    new Map([
+      [
+        "Terms",
+        { kind: "name", place: { sheet: "Terms", row: 0, column: 0, rows: 8, columns: 3 } },
+      ],
+    ]),
+  );
+
+const field = ({ page }: Drawn, label: string) => {
+  const found = [...page.querySelectorAll("label")].find((l) => l.textContent === label);
+  if (!found) throw new Error(`no field ${label}`);
+  return page.getElementById(found.htmlFor) as HTMLInputElement;
+};
+const type = ({ window }: Drawn, input: HTMLInputElement, text: string) => {
+  input.value = text;
+  input.dispatchEvent(new window.Event("input", { bubbles: true }));
+};
+const choose = ({ window }: Drawn, select: HTMLInputElement, value: string) => {
+  select.value = value;
+  select.dispatchEvent(new window.Event("change", { bubbles: true }));
+};
+const button = ({ page }: Drawn, name: string) => {
+  const all = [...page.querySelectorAll("button")];
+  const found = all.find((b) => (b.getAttribute("aria-label") ?? b.textContent) === name);
+  if (!found) throw new Error(`no button ${name}`);
+  return found;
+};
+const review = ({ page }: Drawn) =>
+  [...page.querySelectorAll(".review li")].map((li) => li.textContent);
+const open = async (book: MemoryWorkbook) => {
+  const drawn = await draw(ContractView, book);
+  await vi.waitFor(() => expect(drawn.page.querySelector("select")).not.toBeNull());
+  return drawn;
+};
+
+describe("the contract view", () => {
+  it("shows every term with what it means, and is accessible", async () => {
+    const drawn = await open(workbook());
+    expect(field(drawn, "average frames").value).toBe("8");
+    expect(drawn.page.body.textContent).toContain("Frames of bees that each hive must have.");
+    for (const fold of drawn.page.querySelectorAll("details")) fold.open = true;
+    expect(await drawn.violations()).toEqual([]);
+  });
+
+  it("shows old and new before it saves, saves in one step, and can take it back", async () => {
+    const book = workbook();
+    const before = book.snapshot();
+    const drawn = await open(book);
+    type(drawn, field(drawn, "average frames"), "7.5");
+    await vi.waitFor(() => expect(review(drawn)).toEqual(["average frames: 8 → 7.5"]));
+    expect(book.snapshot()).toEqual(before);
+    button(drawn, "Save to the sheet").click();
+    await vi.waitFor(() => expect(drawn.said.at(-1)?.sentence).toBe("Cherry: one term saved."));
+    expect(book.entry("Terms", 1, 1)).toBe(7.5);
+    await book.write(drawn.said.at(-1)!.undo);
+    expect(book.snapshot()).toEqual(before);
+  });
+
+  it("says what is wrong at the field, and does not save it", async () => {
+    const drawn = await open(workbook());
+    const minimum = field(drawn, "minimum frames");
+    type(drawn, minimum, "many");
+    await vi.waitFor(() => expect(minimum.getAttribute("aria-invalid")).toBe("true"));
+    const ids = minimum.getAttribute("aria-describedby")!.split(" ");
+    const described = ids.map((id) => drawn.page.getElementById(id)!.textContent).join(" ");
+    expect(described).toContain('"many" stands where a number from 0 to 60 frames was expected');
+    expect(button(drawn, "Save to the sheet").disabled).toBe(true);
+    expect(await drawn.violations()).toEqual([]);
+  });
+
+  it("orders, adds and takes away grades", async () => {
+    const drawn = await open(workbook());
+    button(drawn, "Remove grade 1").click();
+    await vi.waitFor(() => expect(review(drawn)[0]).toBe("grade 1 name: Prime → Light"));
+    button(drawn, "Add a grade").click();
+    await vi.waitFor(() => expect(drawn.page.querySelectorAll(".grade")).toHaveLength(2));
+    button(drawn, "Move grade 2 up").click();
+    await vi.waitFor(() => {
+      const names = [...drawn.page.querySelectorAll<HTMLInputElement>(".grade input")];
+      expect(names.filter((_, i) => i % 4 === 0).map((input) => input.value)).toEqual([
+        "",
+        "Light",
+      ]);
+    });
+  });
+
+  it("does not touch a cell that holds a formula", async () => {
+    const drawn = await open(workbook());
+    choose(drawn, field(drawn, "Contract"), "Terms / Pear");
+    await vi.waitFor(() => expect(field(drawn, "base fee").disabled).toBe(true));
+    expect(drawn.page.body.textContent).toContain("A formula stands in this cell");
+  });
+
+  it("keeps what is typed when the sheet changes behind it, says so, and reads again", async () => {
+    const book = workbook();
+    const drawn = await open(book);
+    type(drawn, field(drawn, "average frames"), "7");
+    await vi.waitFor(() => expect(review(drawn)).toHaveLength(1));
+    book.type("Terms", 1, 1, 9);
+    await vi.waitFor(() =>
+      expect(drawn.page.body.textContent).toContain("was changed in the sheet"),
+    );
+    expect(field(drawn, "average frames").value).toBe("7");
+    button(drawn, "Save to the sheet").click();
+    await vi.waitFor(() => expect(drawn.said.at(-1)?.sentence).toContain("9"));
+    expect(book.entry("Terms", 1, 1)).toBe(9);
+    button(drawn, "Read again, without my changes").click();
+    await vi.waitFor(() => expect(field(drawn, "average frames").value).toBe("9"));
+  });
+
+  it("shows at once what is typed in the sheet", async () => {
+    const book = workbook();
+    const drawn = await open(book);
+    book.type("Terms", 2, 1, 5);
+    await vi.waitFor(() => expect(field(drawn, "minimum frames").value).toBe("5"));
+  });
+
+  it("begins a contract from a published standard, with its source and the caution", async () => {
+    const book = workbook();
+    const drawn = await open(book);
+    choose(drawn, field(drawn, "Begin from"), "standard: Almond Board of California");
+    await vi.waitFor(() =>
+      expect(drawn.page.body.textContent).toContain("Best Management Practices"),
+    );
+    expect(drawn.page.body.textContent).toContain(
+      "The signed contract and local rules come first.",
+    );
+    button(drawn, "Begin").click();
+    await vi.waitFor(() => expect(drawn.page.body.textContent).toContain("A name is needed"));
+    type(drawn, field(drawn, "Its name"), "Almond");
+    await vi.waitFor(() => expect(drawn.page.querySelector("#contract-name-fault")).toBeNull());
+    button(drawn, "Begin").click();
+    await vi.waitFor(() =>
+      expect(review(drawn)).toEqual([
+        "average frames: left out → 8",
+        "minimum frames: left out → 6",
+      ]),
+    );
+    button(drawn, "Save to the sheet").click();
+    await vi.waitFor(() => expect(book.entry("Terms", 0, 3)).toBe("Almond"));
+    expect(book.names.get("Terms")!.place.columns).toBe(4);
+    await vi.waitFor(() => expect(field(drawn, "Contract").value).toBe("Terms / Almond"));
+  });
+
+  it("says where to begin in a workbook without Terms", async () => {
+    const drawn = await draw(ContractView, new MemoryWorkbook({ Yard: [["Hive"]] }));
+    await vi.waitFor(() => expect(drawn.page.body.textContent).toContain("Start makes one"));
+  });
+});
