@@ -8,13 +8,16 @@ export interface Hidden {
   readonly isAnyColumnHidden: boolean;
 }
 
+/** A long text travels four times: read before and after, each time as value and as entry. */
+const CHARACTERS_A_CELL = 50;
+
 /** What a step costs of a call, in cells. */
 export function costOf(step: Step): number {
   if (step.kind !== "put" && step.kind !== "blank") return 1;
   const cells = step.place.rows * step.place.columns;
   if (step.kind === "blank") return cells;
-  const text = step.put.flat().reduce((n: number, entry) => n + String(entry).length, 0);
-  return cells + Math.ceil(text / 100);
+  const text = [step.expect, step.put].flat(2).reduce((n: number, e) => n + String(e).length, 0);
+  return cells + Math.ceil(text / CHARACTERS_A_CELL);
 }
 
 /** Cuts a step that is more than a call carries, by rows. */

@@ -73,7 +73,7 @@ async function readParts(places: readonly Place[], cells: number): Promise<reado
     return await run(async (context) => {
       const parts = places.map((place) => slices(place, cells).map((part) => ({ part })));
       const read = new Map<object, Block>();
-      for (const group of grouped(parts.flat(), ({ part }) => part.rows * part.columns)) {
+      for (const group of grouped(parts.flat(), ({ part }) => part.rows * part.columns, cells)) {
         const loaded = group.map((key) => ({ key, finish: loadBlock(context, key.part) }));
         // One sync a part is the point: all at once is more than Excel on the web passes on.
         await context.sync();

@@ -58,14 +58,18 @@ export function slices(place: Place, cells = CALL_CELLS): readonly Place[] {
 }
 
 /** Groups what must be done so that each group fits into one call. */
-export function grouped<T>(all: readonly T[], cells: (one: T) => number): readonly T[][] {
+export function grouped<T>(
+  all: readonly T[],
+  cells: (one: T) => number,
+  most = CALL_CELLS,
+): readonly T[][] {
   const groups: T[][] = [];
   let left = 0;
   for (const one of all) {
     const size = cells(one);
     if (size > left || groups.length === 0) {
       groups.push([]);
-      left = CALL_CELLS;
+      left = most;
     }
     groups.at(-1)!.push(one);
     left -= size;

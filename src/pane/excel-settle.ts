@@ -3,7 +3,7 @@ import { costOf, isOn, neededBy, sheetsOf } from "./excel-parts.js";
 import { grouped, isOfficeError, run, whyOf } from "./excel-run.js";
 import { inverse, labelOf, look, make, sameState, unmade, type State } from "./excel-state.js";
 import type { Entry, Step } from "./port.js";
-import { isThere } from "./stands.js";
+import { isThere, sameText } from "./stands.js";
 
 /** How far a change has come, should it stop midway. */
 export interface Progress {
@@ -138,7 +138,8 @@ function isAllOurs(touched: Touched): boolean {
 function isOurs({ step, was, made, is }: Touched, row: number, column: number): boolean {
   if (step.kind !== "put" || is.kind !== "cells" || was.kind !== "cells") return true;
   const at = (state: State & { kind: "cells" }): Entry => state.block.entries[row]![column]!;
-  if (at(is) === at(was)) return true;
+  // A text has its apostrophe or not by the format, which may be changed already.
+  if (sameText(at(is), at(was))) return true;
   return made?.kind === "cells"
     ? at(is) === at(made)
     : isThere(at(is), at(was), step.put[row]![column]!);

@@ -76,7 +76,7 @@ function becameOther(wanted: Entry, entry: Entry): string {
 }
 
 /** An apostrophe that was typed to keep a text a text is no part of it. */
-function sameText(a: Entry, b: Entry): boolean {
+export function sameText(a: Entry, b: Entry): boolean {
   const bare = (entry: Entry) => (typeof entry === "string" ? entry.replace(/^'/, "") : entry);
   return bare(a) === bare(b);
 }

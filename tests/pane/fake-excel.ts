@@ -276,9 +276,11 @@ export class FakeSheet {
       .filter(([, { value, format }]) => value !== "" || (!valuesOnly && format !== "General"))
       .map(([key]) => key.split(",").map(Number) as [number, number]);
     if (used.length === 0) return null;
-    const [row, column] = [0, 1].map((k) => Math.min(...used.map((at) => at[k]!)));
-    const [last, right] = [0, 1].map((k) => Math.max(...used.map((at) => at[k]!)));
-    return this.getRangeByIndexes(row!, column!, last! - row! + 1, right! - column! + 1);
+    const most = (k: 0 | 1, of: (a: number, b: number) => number) =>
+      used.map((at) => at[k]).reduce((a, b) => of(a, b));
+    const [row, column] = [most(0, Math.min), most(1, Math.min)];
+    const [last, right] = [most(0, Math.max), most(1, Math.max)];
+    return this.getRangeByIndexes(row, column, last - row + 1, right - column + 1);
   }
 
   delete(): void {
@@ -313,6 +315,7 @@ export class FakeSheet {
   }
 
   private clearSpill(row: number, column: number): void {
+    if (this.get(row, column).spilledFrom !== `${row},${column}`) return;
     for (const [key, cell] of this.cells) {
       if (cell.spilledFrom !== `${row},${column}`) continue;
       this.cells.set(key, { ...BLANK, format: cell.format });
