@@ -8,12 +8,13 @@ import type { Place } from "./port.js";
 export const CALL_CELLS = 20_000;
 
 /** An error of Office by its code: its own message is in the language of Office, and for developers. */
-export interface OfficeError extends Error {
+export interface OfficeError {
   readonly code: string;
 }
 
+/** By its shape: the class comes with Microsoft's script. */
 export function isOfficeError(error: unknown): error is OfficeError {
-  return error instanceof Error && typeof (error as Partial<OfficeError>).code === "string";
+  return typeof error === "object" && error !== null && "code" in error;
 }
 
 /** A batch of Excel's. Where the user is typing in a cell, the desktop waits until he is done. */

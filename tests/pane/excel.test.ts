@@ -466,14 +466,14 @@ describe("a sync that fails", () => {
       blank,
       rowsOf(30_000, 1, (r) => r),
     );
-    excel.office.failure = { sync: 5, after: 3 };
-    excel.office.offlineFrom = 6;
+    excel.office.failure = { sync: 3, after: 3 };
+    excel.office.offlineFrom = 4;
     expect(await refusal(workbook.write([column]))).toMatch(
       /look at Yard!A1:A\d+, Yard!A\d+:A\d+$/,
     );
     const again = open({ Yard: [] });
     const before = again.excel.snapshot();
-    again.excel.office.failure = { sync: 5, after: 3 };
+    again.excel.office.failure = { sync: 3, after: 3 };
     expect(await refusal(again.workbook.write([column]))).toMatch(/: nothing was written$/);
     expect(again.excel.snapshot()).toEqual(before);
   });

@@ -48,11 +48,13 @@ export class FakeExcel {
   }
 
   /** Puts Office.js into the global scope, as Microsoft's script does. */
-  install(): void {
+  install(into: object = globalThis, officeTheme?: object): void {
     const { office } = this;
-    Object.assign(globalThis, {
+    Object.assign(into, {
       Excel: { run: office.run },
       Office: {
+        HostType: { Excel: "Excel" },
+        onReady: () => Promise.resolve({ host: "Excel" }),
         StartupBehavior: { load: "Load" },
         addin: {
           setStartupBehavior: async (behavior: string) => {
@@ -60,6 +62,7 @@ export class FakeExcel {
           },
         },
         context: {
+          officeTheme,
           requirements: {
             isSetSupported: (_: string, version: string) =>
               Number(version.split(".")[1]) <= this.apiVersion,
