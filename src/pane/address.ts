@@ -1,8 +1,9 @@
 import { quote, Refusal } from "../core/refusal.js";
 import type { Place } from "./port.js";
 
-const ROWS = 1_048_576;
-const COLUMNS = 16_384;
+/** Rows and columns of a sheet of Excel. */
+export const SHEET_ROWS = 1_048_576;
+export const SHEET_COLUMNS = 16_384;
 
 /** The letters of a column that counts from 0: `A`, `Z`, `AA`. */
 export function columnName(column: number): string {
@@ -52,7 +53,7 @@ export function cellAt(text: string, sheet: string): Place {
   const [, quoted, plain, letters = "", digits = ""] = match ?? [];
   const column = [...letters.toUpperCase()].reduce((n, c) => n * 26 + c.charCodeAt(0) - 64, 0) - 1;
   const row = Number(digits) - 1;
-  if (match === null || column >= COLUMNS || row >= ROWS) {
+  if (match === null || column >= SHEET_COLUMNS || row >= SHEET_ROWS) {
     throw new Refusal(`${quote(text)} is no cell: write one such as M1`);
   }
   const named = quoted?.replaceAll("''", "'") ?? plain ?? sheet;
@@ -72,5 +73,5 @@ export function overlap(a: Place, b: Place): boolean {
 
 /** Whether a place lies on the sheet, which ends somewhere. */
 export function isOnSheet({ row, column, rows, columns }: Place): boolean {
-  return row + rows <= ROWS && column + columns <= COLUMNS;
+  return row + rows <= SHEET_ROWS && column + columns <= SHEET_COLUMNS;
 }

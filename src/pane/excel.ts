@@ -1,7 +1,32 @@
-import { Refusal } from "../core/refusal.js";
+import { readActive, readBlocks, readDecimalSign, readRegions } from "./excel-read.js";
+import { ExcelWatch } from "./excel-watch.js";
+import { writeSteps } from "./excel-write.js";
 import type { Workbook } from "./port.js";
 
 /** The workbook that Excel has open. */
 export function excelWorkbook(): Workbook {
-  throw new Refusal("not connected to Excel yet");
+  const watch = new ExcelWatch();
+  let isFirstWrite = true;
+  return {
+    regions: readRegions,
+    read: readBlocks,
+    active: readActive,
+    decimalSign: readDecimalSign,
+    watch: (changed) => watch.add(changed),
+    async write(steps) {
+      const undo = await writeSteps(steps);
+      if (isFirstWrite) await loadWithWorkbook();
+      isFirstWrite = false;
+      return undo;
+    },
+  };
+}
+
+/** From now on the add-in starts with this workbook, so that its functions calculate on opening. */
+async function loadWithWorkbook(): Promise<void> {
+  try {
+    await Office.addin.setStartupBehavior(Office.StartupBehavior.load);
+  } catch {
+    // Where it is not supported, the functions start with the pane.
+  }
 }

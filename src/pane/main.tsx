@@ -17,17 +17,30 @@ async function start(into: HTMLElement): Promise<void> {
     into.querySelector("[role=status]")!.textContent = texts.host.noExcel;
     return;
   }
-  const theme = Office.context.officeTheme;
-  // Excel's own theme may differ from the system's, which the style sheet follows by itself.
-  if (theme) document.documentElement.style.colorScheme = theme.isDarkTheme ? "dark" : "light";
+  followTheme(Office.context.officeTheme);
   into.replaceChildren();
   mount(into, { workbook: excelWorkbook(), version: packageJson.version, functions: listed() });
+}
+
+/** Excel's own theme may differ from the system's, which the style sheet follows by itself. */
+function followTheme(theme: Office.OfficeTheme | undefined): void {
+  // Excel on the web has none, and an older Excel may give the colours only.
+  const isDark = theme?.isDarkTheme ?? isDarkColour(theme?.bodyBackgroundColor);
+  if (isDark === null) return;
+  document.documentElement.style.colorScheme = isDark ? "dark" : "light";
+}
+
+function isDarkColour(colour: string | undefined): boolean | null {
+  const [, ...parts] = /^#(..)(..)(..)$/.exec(colour ?? "") ?? [];
+  if (parts.length === 0) return null;
+  return parts.reduce((sum, part) => sum + parseInt(part, 16), 0) < (3 * 255) / 2;
 }
 
 async function listed(): Promise<readonly ListedFunction[] | null> {
   try {
     const response = await fetch("functions.json");
-    return ((await response.json()) as { functions: ListedFunction[] }).functions;
+    const { functions } = (await response.json()) as { functions?: readonly ListedFunction[] };
+    return functions ?? null;
   } catch {
     return null;
   }

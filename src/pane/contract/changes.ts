@@ -54,9 +54,14 @@ function alike(was: Entry, now: Entry): boolean {
   const plain = (entry: Entry): string => {
     if (entry === true) return "yes";
     if (entry === false) return "no";
-    return entry === 0 ? "" : String(entry).trim().toLowerCase();
+    return entry === 0 ? "" : bare(entry).trim().toLowerCase();
   };
   return plain(was) === plain(now);
+}
+
+/** An entry without the apostrophe that keeps a text a text in the sheet. */
+export function bare(entry: Entry): string {
+  return String(entry).replace(/^'/, "");
 }
 
 /** The labels of terms whose cells hold formulas, which the pane leaves alone. */

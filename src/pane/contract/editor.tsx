@@ -3,7 +3,7 @@ import { TERMS, type Term } from "../../core/terms.js";
 import { useWrite } from "../context.js";
 import type { Entry } from "../port.js";
 import { texts } from "../texts.js";
-import { changesOf, columnOf, formulasIn, stepsOf, type TermsTable } from "./changes.js";
+import { bare, changesOf, columnOf, formulasIn, stepsOf, type TermsTable } from "./changes.js";
 import { entriesOf, faultsOf, type Draft } from "./draft.js";
 import { Field } from "./field.js";
 import { Grades } from "./grades.js";
@@ -142,5 +142,5 @@ export function Review({ table, draft, sign, settle }: Omit<Props, "change">) {
 
 function shown(entry: Entry, sign: "." | ","): string {
   if (entry === "") return t.leftOut;
-  return typeof entry === "number" ? String(entry).replace(".", sign) : String(entry);
+  return typeof entry === "number" ? String(entry).replace(".", sign) : bare(entry);
 }

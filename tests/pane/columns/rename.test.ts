@@ -122,6 +122,6 @@ it("changes the heading cells alone, and expects what stands there", async () =>
   const steps = renameSteps(yard, renamesFor(yard.headings, new Map([[1, "bees"]])));
   const place = { sheet: "Yard", row: 0, column: 1, rows: 1, columns: 1 };
   expect(steps).toEqual([
-    { kind: "put", place, expect: [["Bx 1"]], put: [["Frames of bees"]], formats: [["General"]] },
+    { kind: "put", place, expect: [["'Bx 1"]], put: [["Frames of bees"]], formats: [["General"]] },
   ]);
 });
