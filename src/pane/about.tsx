@@ -1,26 +1,30 @@
 import { useEffect, useState } from "preact/hooks";
 import { NAMESPACE } from "../functions/namespace.js";
+import { sources } from "../functions/tables.js";
 import { usePane, type ListedFunction } from "./context.js";
+import { evaluate } from "./formula.js";
 import { texts } from "./texts.js";
 
-/** What the add-in is: how to begin, cautions, every function with its help, the version. */
+const t = texts.about;
+
+/** What the add-in is: how to begin, cautions, functions with their help, sources, the version. */
 export function About() {
   const { version, functions } = usePane();
   const [list, setList] = useState<readonly ListedFunction[] | null | "reading">("reading");
   useEffect(() => void functions.then(setList), [functions]);
   return (
     <>
-      <p>{texts.about.how(NAMESPACE)}</p>
-      <p>{texts.about.nothingSent}</p>
-      <h2>{texts.about.cautions}</h2>
+      <p>{t.how(NAMESPACE)}</p>
+      <p>{t.nothingSent}</p>
+      <h2>{t.cautions}</h2>
       <ul>
-        {texts.about.cautionList.map((caution) => (
+        {t.cautionList.map((caution) => (
           <li key={caution}>{caution}</li>
         ))}
       </ul>
-      <h2>{texts.about.functions}</h2>
-      {list === "reading" && <p>{texts.about.reading}</p>}
-      {list === null && <p>{texts.about.unread}</p>}
+      <h2>{t.functions}</h2>
+      {list === "reading" && <p>{t.reading}</p>}
+      {list === null && <p>{t.unread}</p>}
       {Array.isArray(list) && (
         <dl>
           {list.map((fn: ListedFunction) => (
@@ -33,9 +37,33 @@ export function About() {
           ))}
         </dl>
       )}
+      <h2>{t.sources}</h2>
+      <Sources />
       <p class="quiet">
-        {texts.about.version(version)} · <a href="help.html">{texts.about.help}</a>
+        {t.version(version)} · <a href="help.html">{t.help}</a>
       </p>
     </>
   );
+}
+
+/** The same table that the function SOURCES gives. */
+function Sources() {
+  const rows = evaluate(sources, []).slice(1) as [string, number, string, string, string][];
+  return (
+    <details>
+      <summary>{t.sourcesHow(rows.length)}</summary>
+      <ul class="sources">
+        {rows.map(([name, value, unit, source, known]) => (
+          <li key={name}>
+            {t.constant(name, exact(value), unit)}
+            <span class="quiet">{t.knownFrom(source, t.known[known] ?? known)}</span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function exact(value: number): string {
+  return value.toLocaleString("en", { maximumFractionDigits: 10 });
 }

@@ -2,13 +2,19 @@ import { useCallback, useState } from "preact/hooks";
 import { rangeName } from "./address.js";
 import { Adding } from "./columns/adding.js";
 import { Holds } from "./columns/holds.js";
-import { keyOf, readSheets } from "./columns/yard.js";
+import { questionsOf, renamesFor, type Choices } from "./columns/rename.js";
+import { keyOf, readSheets, type Yard } from "./columns/yard.js";
 import { useWatched } from "./context.js";
 import { texts } from "./texts.js";
+
+const NOTHING_SAID = { of: "", choices: new Map() as Choices };
 
 /** From a yard sheet as it is kept to its computed columns. */
 export function Columns() {
   const [chosen, choose] = useState<string | null>(null);
+  const [said, setSaid] = useState<{ readonly of: string; readonly choices: Choices }>(
+    NOTHING_SAID,
+  );
   const read = useCallback(
     (workbook: Parameters<typeof readSheets>[0]) => readSheets(workbook, chosen),
     [chosen],
@@ -19,6 +25,9 @@ export function Columns() {
   const { candidates, yard } = sheets.value;
   if (yard === null) return <p>{texts.columns.none}</p>;
   const hives = yard.place.rows - 1;
+  // What was said of these headings, and of no others.
+  const of = [keyOf(yard), ...yard.headings].join("\n");
+  const choices = said.of === of ? said.choices : NOTHING_SAID.choices;
   return (
     <>
       <p class="field">
@@ -41,11 +50,26 @@ export function Columns() {
       </p>
       <p class="quiet">{hives === 0 ? texts.columns.noHives : texts.columns.hives(hives)}</p>
       <Holds
-        key={`${keyOf(yard)} ${yard.headings.join("\n")}`}
         yard={yard}
         sign={sheets.value.sign}
+        choices={choices}
+        choose={(choices) => setSaid({ of, choices })}
       />
-      {hives > 0 && <Adding key={keyOf(yard)} sheets={sheets.value} yard={yard} />}
+      {hives > 0 && (
+        <Adding
+          key={keyOf(yard)}
+          sheets={sheets.value}
+          yard={yard}
+          open={openQuestion(yard, choices)}
+        />
+      )}
     </>
   );
+}
+
+/** What must be settled before anything is worked out, in a sentence; null where nothing is open. */
+function openQuestion(yard: Yard, choices: Choices): string | null {
+  if (renamesFor(yard.headings, choices).length > 0) return texts.columns.renameFirst;
+  const twice = questionsOf(yard).find((q) => q.why === "calculated" && !choices.has(q.column));
+  return twice ? texts.columns.sayFirst(yard.headings[twice.column]!) : null;
 }

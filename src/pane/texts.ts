@@ -59,6 +59,8 @@ export const texts = {
     calculated: (heading: string, role: string) =>
       `“${heading}” is calculated, and would be added to your other columns of ${role}. If it is their sum, ` +
       "say that it is your own.",
+    renameFirst: "Change the headings above first: the columns are worked out by them.",
+    sayFirst: (heading: string) => `First say above what “${heading}” holds.`,
     rename: "Change the headings",
     renames: "These headings will be changed:",
     becomes: (cell: string, from: string, to: string) => `${cell}: “${from}” becomes “${to}”`,
@@ -220,14 +222,33 @@ export const texts = {
     cautions: "Before you rely on it",
     cautionList: [
       "Strength is judged by eye: two people who open the same hive may differ.",
-      "The signed contract and local rules come first.",
+      "The signed contract and local rules come first. Published standards are starting points, and " +
+        "what is paid is settled between the two who signed.",
+      "A forecast or a verdict on a lot is as sure as it says, and no surer.",
+      "Bees sting: open hives with help near, and adrenaline at hand where anyone may react.",
+      "Lift with care, and mind the smoker in dry grass.",
+      "Moving bees over a border may need a permit or an inspection. Disease is your apiary inspector’s to name.",
     ],
     functions: "Functions",
     reading: "The list is being read…",
     unread:
       "The list could not be read. The functions may work all the same; " +
       "to see them here, close the pane and open it again.",
-    nothingSent: "Nothing that you type leaves this machine.",
+    nothingSent:
+      "Nothing that you type leaves this machine: the add-in works it out where you sit, and sends nothing anywhere.",
+    sources: "Where the figures come from",
+    sourcesHow: (count: number) => `The ${count} figures that Comb Tally works with`,
+    constant: (name: string, value: string, unit: string) => `${name}: ${value} ${unit}`,
+    knownFrom: (source: string, known: string) => (known === "" ? source : `${source} (${known})`),
+    known: {
+      read: "read in the source",
+      retold: "retold by another text",
+      worked: "worked out from values that were read",
+      // The source says it already.
+      practice: "",
+      memory: "from memory",
+      fitted: "fitted to data",
+    } as Readonly<Record<string, string>>,
     version: (version: string) => `Version ${version}`,
     help: "Help",
   },

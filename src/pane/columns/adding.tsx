@@ -31,8 +31,15 @@ export interface Asked {
   readonly columns: readonly string[];
 }
 
+interface Props {
+  readonly sheets: Sheets;
+  readonly yard: Yard;
+  /** What must be settled first, in a sentence. */
+  readonly open: string | null;
+}
+
 /** Chooses the contract, the columns and where they go; dates are read back by the contract too. */
-export function Adding({ sheets, yard }: { sheets: Sheets; yard: Yard }) {
+export function Adding({ sheets, yard, open }: Props) {
   const [chosen, choose] = useState<string | null>(null);
   const [names, setNames] = useState<ReadonlySet<string>>(new Set(DEFAULT.split(", ")));
   const [where, setWhere] = useState<"beside" | "inside">("beside");
@@ -104,7 +111,9 @@ export function Adding({ sheets, yard }: { sheets: Sheets; yard: Yard }) {
           </label>
         ))}
       </fieldset>
-      {typeof contract === "string" ? (
+      {open !== null ? (
+        <p class="error">{open}</p>
+      ) : typeof contract === "string" ? (
         <p class="error">{t.cannot(contract)}</p>
       ) : columns.length === 0 ? (
         <p class="error">{t.noneChosen}</p>

@@ -1,31 +1,43 @@
-import { useState } from "preact/hooks";
+import { isDateSerial } from "../../core/date-count.js";
 import { matchHeadings, type Role } from "../../core/headings.js";
 import { isBlank } from "../../functions/cells.js";
 import { cellName, columnName } from "../address.js";
 import { useWrite } from "../context.js";
-import { shownCell } from "../shown.js";
+import { shownCell, shownDay } from "../shown.js";
 import { texts } from "../texts.js";
-import { questionsOf, renamesFor, renameSteps, ROLES, type Question } from "./rename.js";
+import {
+  questionsOf,
+  renamesFor,
+  renameSteps,
+  ROLES,
+  type Choices,
+  type Question,
+} from "./rename.js";
 import type { Yard } from "./yard.js";
 
 const t = texts.columns;
 const YOURS = "yours";
 const ASK = "ask";
 
+interface Props {
+  readonly yard: Yard;
+  readonly sign: "." | ",";
+  readonly choices: Choices;
+  readonly choose: (choices: Choices) => void;
+}
+
 /** What each column was taken for, with an example, and the way to say otherwise. */
-export function Holds({ yard, sign }: { yard: Yard; sign: "." | "," }) {
-  const [choices, setChoices] = useState<ReadonlyMap<number, Role | null>>(new Map());
+export function Holds({ yard, sign, choices, choose }: Props) {
   const write = useWrite();
   const { roles } = matchHeadings(yard.headings);
   const questions = questionsOf(yard);
   const renames = renamesFor(yard.headings, choices);
-  const choose = (column: number, value: string) =>
-    setChoices((before) => {
-      const after = new Map(before);
-      if (value === ASK) after.delete(column);
-      else after.set(column, value === YOURS ? null : (value as Role));
-      return after;
-    });
+  const set = (column: number, value: string) => {
+    const after = new Map(choices);
+    if (value === ASK) after.delete(column);
+    else after.set(column, value === YOURS ? null : (value as Role));
+    choose(after);
+  };
   const valueOf = (column: number, asked: Question | undefined): string => {
     if (choices.has(column)) return choices.get(column) ?? YOURS;
     return asked?.why === "doubt" ? ASK : (roles[column] ?? YOURS);
@@ -45,7 +57,7 @@ export function Holds({ yard, sign }: { yard: Yard; sign: "." | "," }) {
         <tbody>
           {yard.headings.map((heading, column) => {
             const letter = columnName(yard.place.column + column);
-            const example = exampleOf(yard, column, sign);
+            const example = exampleOf(yard, column, sign, roles[column]!);
             if (heading === "" && example === "") return null;
             const asked = questions.find((q) => q.column === column);
             const about = `columns-about-${column}`;
@@ -60,7 +72,7 @@ export function Holds({ yard, sign }: { yard: Yard; sign: "." | "," }) {
                     aria-label={t.takenForOf(heading || t.noHeading(letter))}
                     aria-describedby={asked ? about : undefined}
                     value={valueOf(column, asked)}
-                    onChange={(event) => choose(column, event.currentTarget.value)}
+                    onChange={(event) => set(column, event.currentTarget.value)}
                   >
                     {asked?.why === "doubt" && <option value={ASK}>{t.say}</option>}
                     {ROLES.map((role) => (
@@ -108,7 +120,15 @@ export function roleText(role: Role): string {
   return t.roles[role] ?? role;
 }
 
-function exampleOf({ values, formats }: Yard, column: number, sign: "." | ","): string {
+function exampleOf(
+  { values, formats }: Yard,
+  column: number,
+  sign: "." | ",",
+  role: Role | null,
+): string {
   const row = values.findIndex((cells, i) => i > 0 && !isBlank(cells[column]));
-  return row < 0 ? "" : shownCell(values[row]![column], sign, formats[row]![column]);
+  if (row < 0) return "";
+  const value = values[row]![column];
+  const isDay = role === "date" && typeof value === "number" && isDateSerial(value);
+  return isDay ? shownDay(value) : shownCell(value, sign, formats[row]![column]);
 }

@@ -18,7 +18,9 @@ interface Props {
 /** The results of the first hives, before anything is written. */
 export function Preview({ yard, sign, headings, rowAt }: Props) {
   const hive = Math.max(0, matchHeadings(yard.headings).roles.indexOf("hive"));
-  const rows = Array.from({ length: Math.min(ROWS, yard.place.rows - 1) }, (_, k) => k + 1);
+  const results = Array.from({ length: Math.min(ROWS, yard.place.rows - 1) }, (_, k) =>
+    rowAt(k + 1),
+  );
   return (
     <div class="scroll" role="region" aria-label={t.preview} tabIndex={0}>
       <table>
@@ -26,19 +28,19 @@ export function Preview({ yard, sign, headings, rowAt }: Props) {
         <thead>
           <tr>
             <th scope="col">{yard.headings[hive]}</th>
-            {headings.map((heading) => (
-              <th key={heading} scope="col">
+            {headings.map((heading, k) => (
+              <th key={heading} scope="col" class={numberClass(results[0]?.[k])}>
                 {heading}
               </th>
             ))}
           </tr>
         </thead>
         <tbody>
-          {rows.map((i) => (
-            <tr key={i}>
-              <th scope="row">{shownCell(yard.values[i]![hive], sign)}</th>
-              {rowAt(i).map((cell, k) => (
-                <td key={k} class={typeof cell === "number" ? "number" : undefined}>
+          {results.map((cells, k) => (
+            <tr key={k}>
+              <th scope="row">{shownCell(yard.values[k + 1]![hive], sign)}</th>
+              {cells.map((cell, c) => (
+                <td key={c} class={numberClass(cell)}>
                   <span title={cell instanceof CellError ? cell.message : undefined}>
                     {shownCell(cell, sign)}
                   </span>
@@ -50,4 +52,8 @@ export function Preview({ yard, sign, headings, rowAt }: Props) {
       </table>
     </div>
   );
+}
+
+function numberClass(cell: unknown): string | undefined {
+  return typeof cell === "number" ? "number" : undefined;
 }

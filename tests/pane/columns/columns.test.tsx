@@ -137,6 +137,23 @@ describe("a messy yard sheet", () => {
     expect(workbook.entry("Yard", 0, 1)).toBe("Cluster nov");
   });
 
+  it("does not count a sum beside its boxes until somebody says what it is", async () => {
+    const workbook = workbookOf([
+      ["Hive", "Bees top", "Bees bottom", "Bees"],
+      ["A1", 4, 5, "=B2+C2"],
+    ]);
+    const view = await drawn(workbook);
+    expect(text(view.page)).toContain("“Bees” is calculated, and would be added");
+    expect(text(view.page)).toContain("First say above what “Bees” holds.");
+    change(view, ".holds tr:nth-child(4) select", "yours");
+    await vi.waitFor(() =>
+      expect(text(view.page)).toContain("D1: “Bees” becomes “Bees, uncounted”"),
+    );
+    expect(button(view.page, "Write the columns")).toBeUndefined();
+    button(view.page, "Change the headings").click();
+    await vi.waitFor(() => expect(button(view.page, "Write the columns").disabled).toBe(false));
+  });
+
   it("follows what is typed into the sheet", async () => {
     const workbook = workbookOf(DEMO.slice(0, 3));
     const { page } = await drawn(workbook);
