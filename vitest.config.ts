@@ -3,6 +3,8 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["tests/**/*.test.{ts,tsx}"],
+    // A slow machine is no fault of the code: no test is timed.
+    testTimeout: 60_000,
     setupFiles: ["tests/seed.ts"],
   },
 });

@@ -189,7 +189,7 @@ export const texts = {
   },
   convert: {
     what: "Convert",
-    how: "Write figures as you say them: 60, half, 7-8, about 5.",
+    how: "Write figures as you say them: 7-8, half, about 5, 60%.",
     names: {
       cover: "part of a comb side into cells or bees",
       patch: "a patch of brood into cells",
@@ -278,7 +278,7 @@ export const texts = {
       "Strength is judged by eye: two people who open the same hive may differ.",
       "The signed contract and local rules come first. Published standards are starting points, and " +
         "what is paid is settled between the two who signed.",
-      "A forecast or a verdict on a lot is as sure as it says, and no surer.",
+      "A forecast, or a verdict on a lot, is only as sure as it says.",
       "Bees sting: open hives with help near, and adrenaline at hand where anyone may react.",
       "Lift with care, and mind the smoker in dry grass.",
       "Moving bees over a border may need a permit or an inspection. Disease is your apiary inspector’s to name.",
