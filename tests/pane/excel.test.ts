@@ -30,6 +30,39 @@ const NINE = [put(at("Terms", 1, 1, 1, 1), [[8]], [[9]])];
 const rowsOf = <T>(rows: number, columns: number, cell: (row: number, column: number) => T) =>
   Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_, c) => cell(r, c)));
 
+describe("Office.js as it is faked", () => {
+  it("shows nothing before a sync, and nothing that was not asked for", async () => {
+    open(SHEETS);
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
+      const range = context.workbook.worksheets.getItem("Terms").getRangeByIndexes(1, 1, 1, 1);
+      range.load("values");
+      expect(() => range.values).toThrow("values was not loaded");
+      const gone = context.workbook.worksheets.getItemOrNullObject("Away");
+      gone.load("name");
+      expect(() => gone.isNullObject).toThrow("isNullObject was not loaded");
+      await context.sync();
+      expect(range.values).toEqual([[8]]);
+      expect(() => range.formulas).toThrow("formulas was not loaded");
+      expect(gone.isNullObject).toBe(true);
+      expect(() => gone.name).toThrow("name was not loaded");
+    });
+  });
+
+  it("writes nothing before a sync, and keeps what was written before a command that fails", async () => {
+    const { excel } = open(SHEETS);
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
+      const cell = (sheet: string, row: number) =>
+        context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, 1, 1, 1);
+      cell("Terms", 1).formulas = [[9]];
+      cell("Away", 1).formulas = [[9]];
+      cell("Terms", 2).formulas = [["Full"]];
+      expect(excel.entry("Terms", 1, 1)).toBe(8);
+      await expect(context.sync()).rejects.toMatchObject({ code: "ItemNotFound" });
+    });
+    expect([excel.entry("Terms", 1, 1), excel.entry("Terms", 2, 1)]).toEqual([9, "Standard"]);
+  });
+});
+
 describe("what is read", () => {
   it("takes two syncs for the regions of any workbook, and one for blocks", async () => {
     const many = Object.fromEntries(
