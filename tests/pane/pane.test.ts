@@ -107,7 +107,8 @@ it.each([
   },
 );
 
-it("has a help page that is accessible", async () => {
+// A long page, and a machine that does other things too.
+it("has a help page that is accessible", { timeout: 60_000 }, async () => {
   const { window } = new JSDOM(built("help.html"), { runScripts: "outside-only" });
   expect(window.document.querySelectorAll("h2, h3").length).toBeGreaterThan(10);
   expect(await violationsIn(window)).toEqual([]);
