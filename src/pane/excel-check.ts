@@ -44,27 +44,28 @@ function guardCells(context: Excel.RequestContext, step: Cells, all: readonly St
     const { entries } = state.block;
     const other =
       step.kind === "blank" ? filled(place, entries) : unexpected(place, entries, step.expect);
-    return other ?? hindrance() ?? formulaKeptAsText(step, state);
+    return other ?? hindrance(state.tables) ?? formulaKeptAsText(step, state);
   };
 }
 
-function hindranceAt(context: Excel.RequestContext, step: Cells): () => string | null {
+function hindranceAt(
+  context: Excel.RequestContext,
+  step: Cells,
+): (tables: readonly string[]) => string | null {
   const range = rangeAt(context, step.place).load("hasSpill,format/protection/locked");
   const { protection } = context.workbook.worksheets.getItem(step.place.sheet);
   protection.load("protected,options");
-  const tables = range.getTables(false).load("items/name");
   // Before that set nobody tells of merged cells: what is put into one is then missed on reading back.
   const merged = has("1.13") ? range.getMergedAreasOrNullObject().load("address") : null;
   const where = address(step.place);
-  return () => {
+  return ([table]) => {
     if (merged !== null && !merged.isNullObject) {
       return `${where} has merged cells, ${merged.address}: unmerge them first`;
     }
     if (step.kind === "blank") {
-      const [table] = tables.items;
       return table === undefined
         ? null
-        : `${where} lies in the table ${table.name}, and a formula cannot spill into a table`;
+        : `${where} lies in the table ${table}, and a formula cannot spill into a table`;
     }
     if (protection.protected) {
       // Null where some cells are locked and some are not.

@@ -43,6 +43,10 @@ export function parts(step: Put, hidden: Hidden): readonly Put[] {
   );
 }
 
+export function cellStep(step: Put, row: number, column: number): Put {
+  return columnOf(rowsOf(step, row, row + 1), column);
+}
+
 function rowsOf(step: Put, from: number, to: number): Put {
   return {
     ...step,

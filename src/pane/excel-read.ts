@@ -97,8 +97,14 @@ async function readParts(places: readonly Place[], cells: number): Promise<reado
 
 /** Asks for a block; what is answered reads it once the context is synced. */
 export function loadBlock(context: Excel.RequestContext, place: Place): () => Block {
-  const range = rangeAt(context, place).load("values,formulas,numberFormat,valueTypes");
+  return loadRange(rangeAt(context, place));
+}
+
+/** The same of a range that Excel finds. */
+export function loadRange(found: Excel.Range): () => Block {
+  const range = found.load("address,values,formulas,numberFormat,valueTypes");
   return () => {
+    const place = placeOf(range.address)!;
     const types = range.valueTypes;
     const formats = range.numberFormat as string[][];
     return {

@@ -1,9 +1,9 @@
 import { Refusal } from "../core/refusal.js";
-import { costOf, isOn, neededBy, sheetsOf } from "./excel-parts.js";
+import { cellStep, costOf, isOn, neededBy, sheetsOf, type Put } from "./excel-parts.js";
 import { grouped, isOfficeError, run, whyOf } from "./excel-run.js";
 import { inverse, labelOf, look, make, sameState, unmade, type State } from "./excel-state.js";
 import type { Entry, Step } from "./port.js";
-import { isThere, sameText } from "./stands.js";
+import { isFormula, isThere, sameText } from "./stands.js";
 
 /** How far a change has come, should it stop midway. */
 export interface Progress {
@@ -86,10 +86,10 @@ async function putBack(
   );
   await run(async (context) => {
     for (const group of grouped(back, ({ undo }) => costOf(undo))) {
-      const reads = group.map(({ undo, at }) => {
-        make(context, undo, at.is);
-        return look(context, undo, gone);
-      });
+      for (const { undo, at } of group) {
+        for (const step of inOrder(undo, at.is)) make(context, step, at.is);
+      }
+      const reads = group.map(({ undo }) => look(context, undo, gone));
       await context.sync();
       group.forEach(({ undo, target }, n) => {
         const state = reads[n]!();
@@ -99,6 +99,22 @@ async function putBack(
     }
   });
   return left;
+}
+
+/**
+ * In a table a formula that is put back may be filled into the column again, so that formulas go
+ * first, and only where they are needed.
+ */
+function inOrder(undo: Step, is: State): readonly Step[] {
+  if (undo.kind !== "put" || is.kind !== "cells" || is.tables.length === 0) return [undo];
+  if (!undo.put.flat().some(isFormula)) return [undo];
+  const cells = undo.put.flatMap((row, r) =>
+    row.flatMap((entry, c) =>
+      isFormula(entry) && entry === is.block.entries[r]![c] ? [] : [cellStep(undo, r, c)],
+    ),
+  );
+  const isOfFormula = ({ put }: Put) => isFormula(put[0]![0]!);
+  return [...cells.filter(isOfFormula), ...cells.filter((cell) => !isOfFormula(cell))];
 }
 
 function same(target: State, state: State): boolean {

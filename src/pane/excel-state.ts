@@ -13,6 +13,8 @@ export type State =
       readonly block: Block;
       readonly isAnyRowHidden: boolean;
       readonly isAnyColumnHidden: boolean;
+      /** Names of the tables that the place touches. */
+      readonly tables: readonly string[];
     }
   /** Of `cover` and `uncover`: null where there is no such name, or it is no plain range. */
   | { readonly kind: "covered"; readonly place: Place | null; readonly formula: string | null }
@@ -30,6 +32,7 @@ export function look(
     case "blank": {
       if (missing.has(step.place.sheet)) return () => untouched(step.place);
       const range = rangeAt(context, step.place).load("rowHidden,columnHidden");
+      const tables = range.getTables(false).load("items/name");
       const block = loadBlock(context, step.place);
       return () => ({
         kind: "cells",
@@ -37,6 +40,7 @@ export function look(
         // Null where some are and some are not.
         isAnyRowHidden: range.rowHidden !== false,
         isAnyColumnHidden: range.columnHidden !== false,
+        tables: tables.items.map(({ name }) => name),
       });
     }
     case "cover":
@@ -215,7 +219,7 @@ function untouched(place: Place): State {
   const rows = <T>(value: T) =>
     Array.from({ length: place.rows }, () => Array.from({ length: place.columns }, () => value));
   const block: Block = { place, values: rows(""), entries: rows(""), formats: rows("General") };
-  return { kind: "cells", block, isAnyRowHidden: false, isAnyColumnHidden: false };
+  return { kind: "cells", block, isAnyRowHidden: false, isAnyColumnHidden: false, tables: [] };
 }
 
 function namesOf(context: Excel.RequestContext, sheet: string | null): Excel.NamedItemCollection {

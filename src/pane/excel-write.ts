@@ -1,5 +1,6 @@
 import { Refusal } from "../core/refusal.js";
 import { guard } from "./excel-check.js";
+import { fillOf, lookBeside } from "./excel-beside.js";
 import { costOf, cut, isOn, neededBy, sheetsOf } from "./excel-parts.js";
 import { grouped, isOfficeError, run, whyOf } from "./excel-run.js";
 import { settle, type Progress } from "./excel-settle.js";
@@ -15,7 +16,7 @@ import { unexpected } from "./stands.js";
  * @returns the steps that take it back
  */
 export async function writeSteps(asked: readonly Step[]): Promise<readonly Step[]> {
-  const steps = asked.flatMap(cut);
+  const steps: Step[] = asked.flatMap(cut);
   const progress: Progress = { before: await check(steps), after: [], sent: 0 };
   try {
     await makeAll(steps, progress);
@@ -55,19 +56,38 @@ async function check(steps: readonly Step[]): Promise<State[]> {
   return found;
 }
 
-async function makeAll(steps: readonly Step[], progress: Progress): Promise<void> {
+async function makeAll(steps: Step[], progress: Progress): Promise<void> {
   const [added, dropped] = [sheetsOf(steps, "add sheet"), sheetsOf(steps, "drop sheet")];
   await run(async (context) => {
     for (const group of grouped(steps, costOf)) {
       const first = progress.sent;
       progress.sent += group.length;
       const stood = group.map((step) => look(context, step, added));
+      const beside = () =>
+        group.map((step, n) => lookBeside(context, step, progress.before[first + n]!));
+      const besideBefore = beside();
       group.forEach((step, n) => make(context, step, progress.before[first + n]!));
+      const besideAfter = beside();
       const stands = group.map((step) => look(context, step, dropped));
       await context.sync();
       const checked = progress.before.slice(first, first + group.length);
       progress.before.splice(first, group.length, ...stood.map((read) => read()));
       progress.after.push(...stands.map((read) => read()));
+      const fills = group.flatMap((_, n) => {
+        const [was, is] = [besideBefore[n]?.(), besideAfter[n]?.()];
+        const fill = was !== undefined && is !== undefined ? fillOf(was, is, steps) : null;
+        return fill === null ? [] : [fill];
+      });
+      if (fills.length > 0) {
+        // To be put back with the rest, which ends here.
+        steps.splice(progress.sent, Infinity, ...fills.map(({ step }) => step));
+        progress.before.splice(progress.sent, Infinity, ...fills.map(({ before }) => before));
+        progress.after.push(...fills.map(({ after }) => after));
+        progress.sent = steps.length;
+        throw new Refusal(
+          `Excel fills the table's column with the formula, past ${labelOf(group[0]!)}`,
+        );
+      }
       group.forEach((step, n) => {
         const why =
           changed(step, checked[n]!, progress.before[first + n]!) ??

@@ -15,7 +15,7 @@ export function excelWorkbook(): Workbook {
     watch: (changed) => watch.add(changed),
     async write(steps) {
       const undo = await writeSteps(steps);
-      if (isFirstWrite) await loadWithWorkbook();
+      if (isFirstWrite) void loadWithWorkbook();
       isFirstWrite = false;
       return undo;
     },

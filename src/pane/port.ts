@@ -12,7 +12,11 @@ export interface Place {
   readonly columns: number;
 }
 
-/** What is typed into a cell: a formula is a text that begins with "=", a blank is "". */
+/**
+ * What is typed into a cell: a formula is a text that begins with "=", a blank is "". A text that
+ * would be read as something else (`7-8` as a date) has an apostrophe before it, unless the cell's
+ * format is text; `typed` in `stands.ts` says which.
+ */
 export type Entry = string | number | boolean;
 
 /** What stands in a place, row by row. */
@@ -38,7 +42,10 @@ export interface Region {
  * expects it, nothing is written.
  */
 export type Step =
-  /** Puts entries where `expect` stands now. Formats are set first, one for all cells or one each. */
+  /**
+   * Puts entries where `expect` stands now. Formats are set first, one for all cells or one each.
+   * What is put must then stand there: a text that would become a number or a date is refused.
+   */
   | {
       readonly kind: "put";
       readonly place: Place;

@@ -25,10 +25,46 @@ const put = (
   entries: readonly (readonly Entry[])[],
 ): Step => ({ kind: "put", place, expect: expected, put: entries });
 
+/** Big sheets take a while on a machine that does other things too. */
+const PATIENCE = { timeout: 60_000 };
+
 const NINE = [put(at("Terms", 1, 1, 1, 1), [[8]], [[9]])];
 
 const rowsOf = <T>(rows: number, columns: number, cell: (row: number, column: number) => T) =>
   Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_, c) => cell(r, c)));
+
+describe("Office.js as it is faked", () => {
+  it("shows nothing before a sync, and nothing that was not asked for", async () => {
+    open(SHEETS);
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
+      const range = context.workbook.worksheets.getItem("Terms").getRangeByIndexes(1, 1, 1, 1);
+      range.load("values");
+      expect(() => range.values).toThrow("values was not loaded");
+      const gone = context.workbook.worksheets.getItemOrNullObject("Away");
+      gone.load("name");
+      expect(() => gone.isNullObject).toThrow("isNullObject was not loaded");
+      await context.sync();
+      expect(range.values).toEqual([[8]]);
+      expect(() => range.formulas).toThrow("formulas was not loaded");
+      expect(gone.isNullObject).toBe(true);
+      expect(() => gone.name).toThrow("name was not loaded");
+    });
+  });
+
+  it("writes nothing before a sync, and keeps what was written before a command that fails", async () => {
+    const { excel } = open(SHEETS);
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
+      const cell = (sheet: string, row: number) =>
+        context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, 1, 1, 1);
+      cell("Terms", 1).formulas = [[9]];
+      cell("Away", 1).formulas = [[9]];
+      cell("Terms", 2).formulas = [["Full"]];
+      expect(excel.entry("Terms", 1, 1)).toBe(8);
+      await expect(context.sync()).rejects.toMatchObject({ code: "ItemNotFound" });
+    });
+    expect([excel.entry("Terms", 1, 1), excel.entry("Terms", 2, 1)]).toEqual([9, "Standard"]);
+  });
+});
 
 describe("what is read", () => {
   it("takes two syncs for the regions of any workbook, and one for blocks", async () => {
@@ -77,21 +113,21 @@ describe("what is read", () => {
     expect(block!.entries[0]![0]).toBe("#N/A");
   });
 
-  it("reads a long sheet in parts of one sync each, in their order", async () => {
-    const { excel, workbook } = open({ Yard: rowsOf(9000, 5, (r, c) => r * 10 + c) });
-    const [block, small] = await workbook.read([at("Yard", 0, 0, 9000, 5), at("Yard", 7, 1, 1, 1)]);
-    expect(block!.values.map((row) => row[4])).toEqual(rowsOf(9000, 1, (r) => r * 10 + 4).flat());
+  it("reads a long sheet in parts of one sync each, in their order", PATIENCE, async () => {
+    const { excel, workbook } = open({ Yard: rowsOf(5000, 5, (r, c) => r * 10 + c) });
+    const [block, small] = await workbook.read([at("Yard", 0, 0, 5000, 5), at("Yard", 7, 1, 1, 1)]);
+    expect(block!.values.map((row) => row[4])).toEqual(rowsOf(5000, 1, (r) => r * 10 + 4).flat());
     expect(small!.values).toEqual([[71]]);
-    expect(excel.office.syncs).toHaveLength(3);
+    expect(excel.office.syncs).toHaveLength(2);
   });
 
-  it("reads a wide sheet", async () => {
-    const { workbook } = open({ Yard: rowsOf(3, 16_384, (r, c) => r + c) });
-    const [block] = await workbook.read([at("Yard", 0, 0, 3, 16_384)]);
-    expect(block!.values[2]![16_383]).toBe(16_385);
+  it("reads a wide sheet", PATIENCE, async () => {
+    const { workbook } = open({ Yard: rowsOf(2, 16_384, (r, c) => r + c) });
+    const [block] = await workbook.read([at("Yard", 0, 0, 2, 16_384)]);
+    expect(block!.values[1]![16_383]).toBe(16_384);
   });
 
-  it("reads long texts in smaller parts where Excel passes no more on", async () => {
+  it("reads long texts in smaller parts where Excel passes no more on", PATIENCE, async () => {
     const long = "x".repeat(2_000);
     const { workbook } = open({ Yard: rowsOf(3000, 1, () => long) });
     const [block] = await workbook.read([at("Yard", 0, 0, 3000, 1)]);
@@ -128,23 +164,23 @@ describe("what is written", () => {
     expect(excel.office.syncs).toHaveLength(2);
   });
 
-  it("takes two syncs for each part of a long column", async () => {
+  it("takes two syncs for each part of a long column", PATIENCE, async () => {
     const { excel, workbook } = open({ Yard: [] });
-    const blank = rowsOf(30_000, 1, () => "");
+    const blank = rowsOf(21_000, 1, () => "");
     const undo = await workbook.write([
       put(
-        at("Yard", 0, 0, 30_000, 1),
+        at("Yard", 0, 0, 21_000, 1),
         blank,
-        rowsOf(30_000, 1, (r) => r),
+        rowsOf(21_000, 1, (r) => r),
       ),
     ]);
     expect(excel.office.syncs.length).toBeLessThanOrEqual(2 * 4);
-    expect(excel.entry("Yard", 29_999, 0)).toBe(29_999);
+    expect(excel.entry("Yard", 20_999, 0)).toBe(20_999);
     await workbook.write(undo);
     expect(excel.snapshot()).toEqual(open({ Yard: [] }).excel.snapshot());
   });
 
-  it("writes long texts in parts that Excel passes on, and takes them back", async () => {
+  it("writes long texts in parts that Excel passes on, and takes them back", PATIENCE, async () => {
     const old = rowsOf(700, 1, () => "a".repeat(4_000));
     const { excel, workbook } = open({ Yard: old });
     const before = excel.snapshot();
@@ -156,13 +192,27 @@ describe("what is written", () => {
   it("puts the values of a filtered table into their own rows", async () => {
     const { excel, workbook } = open({ Yard: rowsOf(6, 2, (r, c) => 10 * r + c) });
     excel.sheets.get("Yard")!.hiddenRows.add(2).add(3);
-    excel.sheets.get("Yard")!.hiddenColumns.add(0);
+    excel.sheets.get("Yard")!.hiddenColumns.add(1);
     const old = rowsOf(6, 2, (r, c) => 10 * r + c);
     const wanted = rowsOf(6, 2, (r, c) => 100 + 10 * r + c);
     const undo = await workbook.write([put(at("Yard", 0, 0, 6, 2), old, wanted)]);
     expect((await workbook.read([at("Yard", 0, 0, 6, 2)]))[0]!.values).toEqual(wanted);
     await workbook.write(undo);
     expect((await workbook.read([at("Yard", 0, 0, 6, 2)]))[0]!.values).toEqual(old);
+  });
+
+  it("puts the values of a sheet with hidden columns into their own columns", async () => {
+    const { excel, workbook } = open({ Yard: rowsOf(2, 4, (r, c) => 10 * r + c) });
+    excel.sheets.get("Yard")!.hiddenColumns.add(1).add(2);
+    const wanted = rowsOf(2, 4, (r, c) => 100 + 10 * r + c);
+    await workbook.write([
+      put(
+        at("Yard", 0, 0, 2, 4),
+        rowsOf(2, 4, (r, c) => 10 * r + c),
+        wanted,
+      ),
+    ]);
+    expect((await workbook.read([at("Yard", 0, 0, 2, 4)]))[0]!.values).toEqual(wanted);
   });
 
   it("takes back and says so where a filter set meanwhile sends values into wrong rows", async () => {
@@ -202,6 +252,8 @@ describe("what is written", () => {
     excel.sheets.get("Terms")!.unlocked.add("1,1");
     await workbook.write(await workbook.write(NINE));
     expect(excel.entry("Terms", 1, 1)).toBe(8);
+    const both = [put(at("Terms", 1, 1, 2, 1), [[8], ["Standard"]], [[9], ["Full"]])];
+    expect(await refusal(workbook.write(both))).toMatch(/^Terms!B2:B3 is protected/);
     const formatted = [{ ...NINE[0]!, formats: "@" } as Step];
     expect(await refusal(workbook.write(formatted))).toMatch(/^Terms!B2 is protected against/);
   });
@@ -217,18 +269,45 @@ describe("what is written", () => {
     expect(excel.snapshot()).toEqual(before);
   });
 
-  it("puts back a table's column that Excel has filled with one formula", async () => {
-    const { excel, workbook } = open(SHEETS, named());
+  it("puts back what Excel filled in a table's column past the place asked for", async () => {
+    const rows = [
+      ["Hive", "Frames"],
+      ["S01", ""],
+      ["S02", ""],
+      ["S03", "=1+1"],
+      ["S04", 5],
+    ];
+    const table = new Map([["Hives", { kind: "table", place: at("Yard", 0, 0, 5, 2) } as const]]);
+    const { excel, workbook } = open({ Yard: rows }, table);
     excel.fillsTableColumns = true;
     const before = excel.snapshot();
-    const message = await refusal(
-      workbook.write([put(at("North yard", 1, 2, 2, 1), [[4], [""]], [["=1+1"], ["=2+2"]])]),
+    const one = [put(at("Yard", 1, 1, 1, 1), [[""]], [["=2+2"]])];
+    expect(await refusal(workbook.write(one))).toBe(
+      "Excel fills the table's column with the formula, past Yard!B2: nothing was written",
     );
-    expect(message).toMatch(/^'North yard'!C3 would hold "=2\+2"|^'North yard'!C2/);
-    expect(message).toContain("was put");
-    expect(excel.entry("North yard", 1, 2)).toBe(4);
-    expect(excel.entry("North yard", 2, 2)).toBe("");
-    expect(before).toBeDefined();
+    expect(excel.snapshot()).toEqual(before);
+    excel.fillsTableColumns = false;
+    await workbook.write(await workbook.write(one));
+    expect(excel.snapshot()).toEqual(before);
+  });
+
+  it("lets a whole column of a table have one formula, and names it where it will not go back", async () => {
+    const rows = [
+      ["Hive", "Frames"],
+      ["S01", "=1+0"],
+      ["S02", "=2+0"],
+    ];
+    const table = new Map([["Hives", { kind: "table", place: at("Yard", 0, 0, 3, 2) } as const]]);
+    const { excel, workbook } = open({ Yard: rows }, table);
+    excel.fillsTableColumns = true;
+    const column = (now: Entry[][], next: Entry[][]) => put(at("Yard", 1, 1, 2, 1), now, next);
+    const same = [["=9+9"], ["=9+9"]];
+    // Unlike formulas come back as one, and so they do when they are put back.
+    expect(
+      await refusal(workbook.write([column([["=1+0"], ["=2+0"]], [["=3+3"], ["=4+4"]])])),
+    ).toMatch(/would hold "=4\+4" where .* not all could be put back: look at Yard!B2:B3$/);
+    await workbook.write([column([["=2+0"], ["=2+0"]], same)]);
+    expect(excel.entry("Yard", 1, 1)).toBe("=9+9");
   });
 
   it("says how to resize a table where Excel is too old for it", async () => {
@@ -406,31 +485,35 @@ describe("a sync that fails", () => {
     clean = { syncs: [...excel.office.syncs], before, after: excel.snapshot() };
   });
 
-  it("leaves the workbook as before or as asked, whichever sync and command it fails at", async () => {
-    let [refused, made] = [0, 0];
-    for (const [sync, commands] of clean.syncs.entries()) {
-      for (const after of [...Array(commands).keys(), Infinity]) {
-        const { excel, workbook } = open(SHEETS, named());
-        excel.office.failure = { sync, after };
-        const where = `sync ${sync}, command ${after}`;
-        const result: unknown = await workbook.write(steps).catch((e: unknown) => e);
-        if (result instanceof Refusal) {
-          refused += 1;
-          expect(result.message, where).toMatch(/^Excel did not do it.*: nothing was written$/);
-          expect(excel.snapshot(), where).toEqual(clean.before);
-        } else {
-          made += 1;
-          expect(excel.snapshot(), where).toEqual(clean.after);
-          await workbook.write(result as Step[]);
-          expect(excel.snapshot(), where).toEqual(clean.before);
+  it(
+    "leaves the workbook as before or as asked, whichever sync and command it fails at",
+    PATIENCE,
+    async () => {
+      let [refused, made] = [0, 0];
+      for (const [sync, commands] of clean.syncs.entries()) {
+        for (const after of [...Array(commands).keys(), Infinity]) {
+          const { excel, workbook } = open(SHEETS, named());
+          excel.office.failure = { sync, after };
+          const where = `sync ${sync}, command ${after}`;
+          const result: unknown = await workbook.write(steps).catch((e: unknown) => e);
+          if (result instanceof Refusal) {
+            refused += 1;
+            expect(result.message, where).toMatch(/^Excel did not do it.*: nothing was written$/);
+            expect(excel.snapshot(), where).toEqual(clean.before);
+          } else {
+            made += 1;
+            expect(excel.snapshot(), where).toEqual(clean.after);
+            await workbook.write(result as Step[]);
+            expect(excel.snapshot(), where).toEqual(clean.before);
+          }
         }
       }
-    }
-    expect(refused).toBeGreaterThan(50);
-    expect(made).toBeGreaterThan(0);
-  });
+      expect(refused).toBeGreaterThan(50);
+      expect(made).toBeGreaterThan(0);
+    },
+  );
 
-  it("leaves the workbook whole when a change is taken back, too", async () => {
+  it("leaves the workbook whole when a change is taken back, too", PATIENCE, async () => {
     const { excel, workbook } = open(SHEETS, named());
     const undo = await workbook.write(steps);
     await workbook.write(undo);
@@ -442,6 +525,26 @@ describe("a sync that fails", () => {
       const result: unknown = await again.workbook.write(back).catch((e: unknown) => e);
       const wanted = result instanceof Refusal ? clean.after : clean.before;
       expect(again.excel.snapshot(), `command ${after}`).toEqual(wanted);
+    }
+  });
+
+  it("does not take formats, or a formula of before, for what was asked", async () => {
+    const formats: Step = {
+      kind: "put",
+      place: at("Terms", 1, 1, 2, 1),
+      expect: [[8], ["Standard"]],
+      put: [[8], ["Standard"]],
+      formats: "0.0",
+    };
+    const formula = put(at("North yard", 3, 1, 1, 1), [["=B3"]], [["=B2"]]);
+    for (const step of [formats, formula]) {
+      const { excel, workbook } = open(SHEETS);
+      excel.office.failure = { sync: 1, after: 0 };
+      expect(await refusal(workbook.write([step]))).toMatch(/: nothing was written$/);
+      expect(excel.snapshot()).toEqual(open(SHEETS).excel.snapshot());
+      excel.office.failure = { sync: excel.office.syncs.length + 1, after: Infinity };
+      await workbook.write(await workbook.write([step]));
+      expect(excel.snapshot()).toEqual(open(SHEETS).excel.snapshot());
     }
   });
 
@@ -458,13 +561,13 @@ describe("a sync that fails", () => {
     }
   });
 
-  it("names the part that is left of a long column", async () => {
+  it("names the part that is left of a long column", PATIENCE, async () => {
     const { excel, workbook } = open({ Yard: [] });
-    const blank = rowsOf(30_000, 1, () => "");
+    const blank = rowsOf(21_000, 1, () => "");
     const column = put(
-      at("Yard", 0, 0, 30_000, 1),
+      at("Yard", 0, 0, 21_000, 1),
       blank,
-      rowsOf(30_000, 1, (r) => r),
+      rowsOf(21_000, 1, (r) => r),
     );
     excel.office.failure = { sync: 3, after: 3 };
     excel.office.offlineFrom = 4;

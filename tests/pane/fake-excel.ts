@@ -1,3 +1,4 @@
+import { SHEET_ROWS } from "../../src/pane/address.js";
 import { absolute, address, placeOf, within } from "../../src/pane/places.js";
 import type { Entry, Place } from "../../src/pane/port.js";
 import { FakeOffice, OfficeError } from "./fake-office.js";
@@ -351,15 +352,17 @@ class FakeRange {
     }
     this.refuseLocked();
     const isMixed = this.rowHidden === null;
+    const isWide = this.columnHidden === null;
     entries.forEach((row, r) =>
       row.forEach((entry, c) => {
         const [at, to] = [this.place.row + r, this.place.column + c];
         // As seen: of a block over a filter, the first row lands in every row that shows.
         if (isMixed && this.sheet.hiddenRows.has(at)) return;
+        if (isWide && this.sheet.hiddenColumns.has(to)) return;
         const cell = { ...this.place, row: at, column: to, rows: 1, columns: 1 };
         const merged = this.sheet.merged.find((area) => within(area, cell) !== null);
         if (merged !== undefined && (merged.row !== at || merged.column !== to)) return;
-        this.sheet.type(at, to, isMixed ? entries[0]![c]! : entry);
+        this.sheet.type(at, to, entries[isMixed ? 0 : r]![isWide ? 0 : c]!);
         this.fillTableColumn(cell, entry);
       }),
     );
@@ -405,6 +408,14 @@ class FakeRange {
     return { protection: { locked: allOrNone(locked) } };
   }
 
+  getEntireColumn(): FakeRange {
+    return this.excel.range({ ...this.place, row: 0, rows: SHEET_ROWS });
+  }
+
+  getIntersection(other: FakeRange): FakeRange {
+    return this.excel.range(within(this.place, other.place)!);
+  }
+
   getTables(): object {
     const items = this.excel.tables().filter((one) => within(one.getRange().place, this.place));
     return { items };
@@ -428,7 +439,11 @@ class FakeRange {
     const table = this.excel.tables().find((one) => within(one.getRange().place, cell) !== null);
     if (table === undefined) return;
     const { row, rows } = table.getRange().place;
-    for (let r = row + 1; r < row + rows; r += 1) this.sheet.type(r, cell.column, entry);
+    for (let r = row + 1; r < row + rows; r += 1) {
+      const { formula } = this.sheet.get(r, cell.column);
+      const isConstant = formula !== "" && !String(formula).startsWith("=");
+      if (!isConstant) this.sheet.type(r, cell.column, entry);
+    }
   }
 
   private rows(): readonly number[] {

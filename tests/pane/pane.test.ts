@@ -107,6 +107,7 @@ it.each([
   },
 );
 
+// A long page, and a machine that does other things too.
 it("has a help page that is accessible", { timeout: 60_000 }, async () => {
   const { window } = new JSDOM(built("help.html"), { runScripts: "outside-only" });
   expect(window.document.querySelectorAll("h2, h3").length).toBeGreaterThan(10);
