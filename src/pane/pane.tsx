@@ -8,12 +8,14 @@ import { PaneContext, sentenceOf, type Pane } from "./context.js";
 import type { Step } from "./port.js";
 import { Start } from "./start.js";
 import { texts } from "./texts.js";
+import { WhatIf } from "./what-if.js";
 
 type ViewId = keyof typeof texts.views;
 
 /** The views in the order of their tabs; the first is shown. */
 const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [
   ["contract", ContractView],
+  ["whatIf", WhatIf],
   ["columns", Columns],
   ["convert", Convert],
   ["start", Start],

@@ -72,6 +72,45 @@ export const texts = {
       "A published standard is a starting point. The signed contract and local rules come first.",
     source: (source: string, remark: string) => `${source}: ${remark}`,
   },
+  whatIf: {
+    lot: "Lot",
+    size: "Hives in the lot",
+    sizeHow:
+      "Opened or not. Left blank, every hive was opened. Move a threshold by its handle, with the " +
+      "arrow keys, or by typing: nothing is written until you save.",
+    minimum: "minimum",
+    average: "average",
+    grade: (n: number) => `grade ${n}`,
+    chart: (hives: number) => `Frames of bees of ${hives} hives, with the contract’s thresholds`,
+    bar: (hives: number, from: number) =>
+      `${hives} ${hives === 1 ? "hive" : "hives"} from ${from} to under ${from + 1} frames`,
+    framesOf: (frames: number) => `${frames} frames`,
+    byContract: "By the contract",
+    met: "met",
+    notMet: "not met",
+    averageIs: (average: string, asked: string) => `average ${average} of ${asked} frames asked`,
+    averageAlone: (average: string) => `average ${average} frames, none asked`,
+    noneCounts: "no hive counts in the average",
+    under: (under: number, opened: number) => `${under} of ${opened} hives under the minimum`,
+    howSure: "How sure",
+    interval: (low: string, high: string) =>
+      `The whole lot’s average lies from ${low} to ${high} frames, 95 %.`,
+    chance: (percent: string) => `Chance that the whole lot reaches what is asked: ${percent} %.`,
+    allOpened: "Every hive was opened: the average is the lot’s own, as judged by eye.",
+    hives: "Hives opened, by grade",
+    pay: "Pay",
+    payOf: (pay: string, currency: string) => (currency === "" ? pay : `${pay} ${currency}`),
+    caution: "By eye, and by these terms. The signed contract and local rules come first.",
+    ahead: "The weeks ahead",
+    asked: (frames: string) => `${frames} asked`,
+    aheadLabel: (date: string, middle: string, low: string, high: string) =>
+      `Forecast of the lot’s average: ${middle} frames on ${date}, nine in ten from ${low} to ${high}`,
+    aheadRow: (date: string, middle: string, low: string, high: string, chance: string) =>
+      `${date}: ${middle} frames (${low} to ${high})${chance === "" ? "" : `, chance to meet it ${chance} %`}`,
+    aheadHow:
+      "From today’s bees and brood. The band holds nine lots in ten of field studies from March to " +
+      "October, none of them of pollination loads; eggs not laid yet are left out.",
+  },
   columns: {
     sheet: "Yard sheet",
     none:

@@ -1,0 +1,234 @@
+import { useCallback, useMemo, useState } from "preact/hooks";
+import { matchHeadings } from "../core/headings.js";
+import { Refusal } from "../core/refusal.js";
+import { normalise } from "../core/text.js";
+import { looksOfSheet } from "../functions/lot-sheet.js";
+import { CellError } from "../functions/cells.js";
+import { keyOf, readSheets } from "./columns/yard.js";
+import { columnOf } from "./contract/changes.js";
+import { draftOf, faultsOf, type Draft } from "./contract/draft.js";
+import { Review } from "./contract/editor.js";
+import { readTables } from "./contract/tables.js";
+import { useWatched } from "./context.js";
+import { rangeName } from "./address.js";
+import type { Workbook } from "./port.js";
+import { texts } from "./texts.js";
+import { Ahead } from "./what-if/ahead.js";
+import { Histogram } from "./what-if/histogram.js";
+import { framesOf, judged } from "./what-if/judging.js";
+import { thresholdsOf, withFrames } from "./what-if/thresholds.js";
+import { Verdict } from "./what-if/verdict.js";
+
+const t = texts.whatIf;
+
+/** A lot under its contract, with thresholds to move: nothing is written until it is saved. */
+export function WhatIf() {
+  const [sheet, setSheet] = useState<string | null>(null);
+  const [contract, setContract] = useState<string | null>(null);
+  const [lot, setLot] = useState<string | null>(null);
+  const [size, setSize] = useState("");
+  const [moved, setMoved] = useState<{ readonly of: string; readonly draft: Draft } | null>(null);
+  const read = useCallback(
+    async (workbook: Workbook) => {
+      const [sheets, terms] = [await readSheets(workbook, sheet), await readTables(workbook)];
+      return { ...sheets, tables: terms.tables };
+    },
+    [sheet],
+  );
+  const [watched, again] = useWatched(read);
+  const value = watched.state === "read" ? watched.value : null;
+  const choices = useMemo(
+    () => value?.tables.flatMap((table) => table.contracts.map((name) => ({ table, name }))) ?? [],
+    [value],
+  );
+  const choice = choices.find(({ name }) => name === contract) ?? choices[0];
+  const yard = value?.yard ?? null;
+  const own = useMemo(
+    () =>
+      choice && value
+        ? draftOf(choice.name, choice.table.block, columnOf(choice.table, choice.name), value.sign)
+        : null,
+    [choice, value],
+  );
+  const lots = useMemo(() => (yard === null ? [] : lotsOf(yard.values, yard.headings)), [yard]);
+  const lotName = lots.includes(lot ?? "") ? lot : (lots[0] ?? null);
+  const draft = moved !== null && moved.of === choice?.name ? moved.draft : own;
+  const faults = useMemo(
+    () => (draft === null || value === null ? null : faultsOf(draft, value.sign)),
+    [draft, value],
+  );
+  const current = faults?.contract ?? null;
+  // Read once for a contract's way of counting; moving a threshold only judges again.
+  const readAs = current && JSON.stringify([current.combRule, current.frame, current.boxFrame]);
+  const looks = useMemo(
+    () =>
+      yard === null || current === null
+        ? null
+        : orWhy(() =>
+            looksOfSheet(
+              yard.values.map((row) => [...row]),
+              current,
+              lotName,
+            ),
+          ),
+    [yard, readAs, lotName],
+  );
+  if (watched.state === "reading") return <p>{texts.waiting}</p>;
+  if (watched.state === "refused") return <p class="error">{watched.why}</p>;
+  if (yard === null) return <p>{texts.columns.none}</p>;
+  if (choice === undefined || draft === null) return <p>{texts.contract.none}</p>;
+  const { candidates, sign } = watched.value;
+  const change = (label: string, text: string) =>
+    setMoved({ of: choice.name, draft: withFrames(draft, label, text) });
+  const settle = () => {
+    setMoved(null);
+    again();
+  };
+  const opened =
+    typeof looks === "string" || looks === null ? 0 : new Set(looks.map((l) => l.id)).size;
+  const all = size.trim() === "" ? opened : Number(size);
+  const result =
+    typeof looks === "string" || looks === null || current === null
+      ? null
+      : orWhy(() => judged(current, looks, all));
+  const thresholds = thresholdsOf(draft, sign);
+  return (
+    <>
+      <div class="fields">
+        {candidates.length > 1 && (
+          <Choice
+            id="what-if-sheet"
+            label={texts.columns.sheet}
+            value={keyOf(yard)}
+            choose={setSheet}
+            options={candidates.map((c) => [
+              keyOf(c),
+              texts.columns.candidate(
+                c.region.name,
+                texts.columns.kinds[c.region.kind],
+                rangeName(c.place),
+              ),
+            ])}
+          />
+        )}
+        <Choice
+          id="what-if-contract"
+          label={texts.contract.which}
+          value={choice.name}
+          choose={setContract}
+          options={choices.map(({ name }) => [name, name])}
+        />
+        {lots.length > 0 && (
+          <Choice
+            id="what-if-lot"
+            label={t.lot}
+            value={lotName ?? ""}
+            choose={setLot}
+            options={lots.map((name) => [name, name])}
+          />
+        )}
+        <p class="field">
+          <label for="what-if-size">{t.size}</label>
+          <input
+            id="what-if-size"
+            type="text"
+            inputMode="numeric"
+            autocomplete="off"
+            value={size}
+            placeholder={String(opened)}
+            aria-describedby="what-if-size-how"
+            onInput={(event) => setSize(event.currentTarget.value)}
+          />
+        </p>
+      </div>
+      <p class="quiet" id="what-if-size-how">
+        {t.sizeHow}
+      </p>
+      {typeof looks === "string" && <p class="error">{looks}</p>}
+      {Array.isArray(looks) && (
+        <Histogram
+          frames={framesOf(looks)}
+          thresholds={thresholds}
+          move={(label, frames) => change(label, String(frames).replace(".", sign))}
+        />
+      )}
+      <div class="fields">
+        {thresholds.map(({ label, short }) => (
+          <p class="field" key={label}>
+            <label for={`what-if-${label.replaceAll(" ", "-")}`}>{short}</label>
+            <input
+              id={`what-if-${label.replaceAll(" ", "-")}`}
+              type="text"
+              inputMode="decimal"
+              autocomplete="off"
+              value={textOf(draft, label)}
+              aria-invalid={faults?.at.has(label) ?? false}
+              onInput={(event) => change(label, event.currentTarget.value)}
+            />
+          </p>
+        ))}
+      </div>
+      {typeof result === "string" && <p class="error">{result}</p>}
+      {result !== null && typeof result !== "string" && current !== null && (
+        <>
+          <Verdict judged={result} contract={current} size={all} opened={opened} sign={sign} />
+          {Array.isArray(looks) && (
+            <Ahead contract={current} looks={looks} size={all} sign={sign} />
+          )}
+        </>
+      )}
+      <Review table={choice.table} draft={draft} sign={sign} settle={settle} />
+    </>
+  );
+}
+
+interface ChoiceProps {
+  readonly id: string;
+  readonly label: string;
+  readonly value: string;
+  readonly options: readonly (readonly [string, string])[];
+  readonly choose: (value: string) => void;
+}
+
+function Choice({ id, label, value, options, choose }: ChoiceProps) {
+  return (
+    <p class="field">
+      <label for={id}>{label}</label>
+      <select id={id} value={value} onChange={(event) => choose(event.currentTarget.value)}>
+        {options.map(([key, text]) => (
+          <option key={key} value={key}>
+            {text}
+          </option>
+        ))}
+      </select>
+    </p>
+  );
+}
+
+function textOf(draft: Draft, label: string): string {
+  const grade = /^grade (\d+) frames$/.exec(label);
+  if (grade === null) return draft.terms.get(label) ?? "";
+  return draft.grades[Number(grade[1]) - 1]?.frames ?? "";
+}
+
+/** The lots that a yard sheet names, in the order in which they stand. */
+function lotsOf(values: readonly (readonly unknown[])[], headings: readonly string[]): string[] {
+  const column = matchHeadings(headings).roles.indexOf("lot");
+  if (column < 0) return [];
+  const names = new Map<string, string>();
+  for (const row of values.slice(1)) {
+    const name = String(row[column] ?? "").trim();
+    if (name !== "" && name !== "0" && !names.has(normalise(name)))
+      names.set(normalise(name), name);
+  }
+  return [...names.values()];
+}
+
+function orWhy<T>(body: () => T): T | string {
+  try {
+    return body();
+  } catch (error) {
+    if (error instanceof Refusal || error instanceof CellError) return error.message;
+    throw error;
+  }
+}

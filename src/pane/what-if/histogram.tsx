@@ -1,0 +1,130 @@
+import { useRef } from "preact/hooks";
+import { texts } from "../texts.js";
+import { binsOf } from "./judging.js";
+import type { Threshold } from "./thresholds.js";
+
+const t = texts.whatIf;
+const WIDTH = 320;
+const HEIGHT = 150;
+const TOP = 12;
+const FLOOR = HEIGHT - 18;
+/** A quarter of a frame is as fine as a contract is written. */
+const STEP = 0.25;
+
+interface Props {
+  readonly frames: readonly number[];
+  readonly thresholds: readonly Threshold[];
+  readonly move: (label: string, frames: number) => void;
+}
+
+/** How many hives have how many frames, with the contract's thresholds as handles to move. */
+export function Histogram({ frames, thresholds, move }: Props) {
+  const svg = useRef<SVGSVGElement>(null);
+  const asked = thresholds.map((threshold) => threshold.frames);
+  const most = Math.max(4, Math.ceil(Math.max(0, ...frames, ...asked)) + 2);
+  const bins = binsOf(frames, most);
+  const highest = Math.max(1, ...bins);
+  const x = (value: number) => (value / most) * WIDTH;
+  const height = (count: number) => (count / highest) * (FLOOR - TOP - 20);
+  const framesAt = (clientX: number): number => {
+    const { left, width } = svg.current!.getBoundingClientRect();
+    return rounded(((clientX - left) / width) * most, most);
+  };
+  return (
+    <svg
+      ref={svg}
+      class="histogram"
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      role="group"
+      aria-label={t.chart(frames.length)}
+    >
+      {bins.map((count, k) => (
+        <g key={k}>
+          <rect
+            class="bar"
+            x={x(k) + 1}
+            width={WIDTH / most - 2}
+            y={FLOOR - height(count)}
+            height={height(count)}
+          >
+            <title>{t.bar(count, k)}</title>
+          </rect>
+          {count > 0 && (
+            <text class="count" x={x(k + 0.5)} y={FLOOR - height(count) - 3} aria-hidden="true">
+              {count}
+            </text>
+          )}
+          {k % 2 === 0 && (
+            <text class="tick" x={x(k)} y={HEIGHT - 5} aria-hidden="true">
+              {k}
+            </text>
+          )}
+        </g>
+      ))}
+      <line class="axis" x1="0" x2={WIDTH} y1={FLOOR} y2={FLOOR} />
+      {thresholds.map((threshold, i) => (
+        <Handle
+          key={threshold.label}
+          threshold={threshold}
+          x={x(threshold.frames)}
+          y={TOP + (i % 3) * 11}
+          most={most}
+          framesAt={framesAt}
+          move={(value) => move(threshold.label, value)}
+        />
+      ))}
+    </svg>
+  );
+}
+
+interface HandleProps {
+  readonly threshold: Threshold;
+  readonly x: number;
+  readonly y: number;
+  readonly most: number;
+  readonly framesAt: (clientX: number) => number;
+  readonly move: (frames: number) => void;
+}
+
+function Handle({ threshold: { label, short, frames }, x, y, most, framesAt, move }: HandleProps) {
+  const onKeyDown = (event: KeyboardEvent) => {
+    const by = {
+      ArrowRight: STEP,
+      ArrowUp: STEP,
+      ArrowLeft: -STEP,
+      ArrowDown: -STEP,
+      PageUp: 1,
+      PageDown: -1,
+    }[event.key];
+    if (by === undefined) return;
+    event.preventDefault();
+    move(rounded(frames + by, most));
+  };
+  return (
+    <g
+      class="handle"
+      role="slider"
+      tabIndex={0}
+      aria-label={label}
+      aria-valuemin={STEP}
+      aria-valuemax={most}
+      aria-valuenow={frames}
+      aria-valuetext={t.framesOf(frames)}
+      onKeyDown={onKeyDown}
+      onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}
+      onPointerMove={(event) => {
+        if (event.currentTarget.hasPointerCapture(event.pointerId)) move(framesAt(event.clientX));
+      }}
+    >
+      <rect class="grip" x={x - 12} width="24" y="0" height={FLOOR} />
+      <line x1={x} x2={x} y1={y} y2={FLOOR} />
+      <text x={x > WIDTH / 2 ? x - 3 : x + 3} y={y} text-anchor={x > WIDTH / 2 ? "end" : "start"}>
+        {short}
+      </text>
+    </g>
+  );
+}
+
+function rounded(frames: number, most: number): number {
+  return Math.min(most, Math.max(STEP, Math.round(frames / STEP) * STEP));
+}

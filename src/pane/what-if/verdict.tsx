@@ -1,0 +1,64 @@
+import type { Contract } from "../../core/contract.js";
+import { shownNumber } from "../shown.js";
+import { texts } from "../texts.js";
+import type { Judged } from "./judging.js";
+
+const t = texts.whatIf;
+
+interface Props {
+  readonly judged: Judged;
+  readonly contract: Contract;
+  readonly size: number;
+  readonly opened: number;
+  readonly sign: "." | ",";
+}
+
+/** By the contract, how sure, hives by grade, pay: said anew whenever a threshold moves. */
+export function Verdict({ judged, contract, size, opened, sign }: Props) {
+  const { count, sure, chance, pay } = judged;
+  const figure = (value: number) => shownNumber(value, sign);
+  const asked = contract.averageFrames;
+  return (
+    <dl class="verdict" aria-live="polite">
+      <dt>{t.byContract}</dt>
+      <dd>
+        <strong>{count.met ? t.met : t.notMet}</strong>
+        {": "}
+        {[
+          count.average === null
+            ? t.noneCounts
+            : asked === 0
+              ? t.averageAlone(figure(count.average))
+              : t.averageIs(figure(count.average), figure(asked)),
+          t.under(count.under, count.opened),
+        ].join("; ")}
+      </dd>
+      <dt>{t.howSure}</dt>
+      <dd>
+        {opened >= size ? (
+          t.allOpened
+        ) : (
+          <>
+            {sure.low !== null && sure.high !== null && (
+              <>{t.interval(figure(sure.low), figure(sure.high))} </>
+            )}
+            {typeof chance === "number" ? t.chance(figure(Math.round(100 * chance))) : chance}
+            {sure.warning !== "" && <span class="quiet"> {sure.warning}.</span>}
+          </>
+        )}
+      </dd>
+      <dt>{t.hives}</dt>
+      <dd>
+        {[...count.grades]
+          .filter(([, hives]) => hives > 0)
+          .map(([grade, hives]) => `${hives} ${grade}`)
+          .join(", ")}
+      </dd>
+      <dt>{t.pay}</dt>
+      <dd>
+        {typeof pay === "number" ? t.payOf(figure(pay), contract.currency) : pay}
+        <span class="quiet"> {t.caution}</span>
+      </dd>
+    </dl>
+  );
+}

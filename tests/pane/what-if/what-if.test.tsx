@@ -1,0 +1,143 @@
+import { describe, expect, it, vi } from "vitest";
+import { LOT } from "../../../src/functions/lot.js";
+import { LOT_CHANCE } from "../../../src/functions/sampling.js";
+import { LOT_PAY } from "../../../src/functions/pay.js";
+import { WhatIf } from "../../../src/pane/what-if.js";
+import { binsOf } from "../../../src/pane/what-if/judging.js";
+import { LineWithBand } from "../../../src/pane/what-if/line-with-band.js";
+import { MemoryWorkbook } from "../memory.js";
+import { draw, type Drawn } from "../render.js";
+
+const TERMS = [
+  ["Term", "Cherry"],
+  ["average frames", 8],
+  ["minimum frames", 6],
+  ["grade 1 name", "Prime"],
+  ["grade 1 frames", 10],
+  ["grade 1 fee", 68],
+  ["grade 2 name", "Light"],
+  ["grade 2 frames", 6],
+  ["grade 2 fee", 45],
+  ["currency", "dollars"],
+];
+const MARCH_28 = 46109;
+const FRAMES = [10, 9, 8, 8, 7, 7, 6, 11, 5, 9];
+const YARD = [
+  ["Hive", "Lot", "Date", "Frames of bees", "Brood combs", "Brood %"],
+  ...FRAMES.map((frames, i) => [`H${i + 1}`, "Shed", MARCH_28, frames, 4, 50]),
+];
+const workbook = () =>
+  new MemoryWorkbook(
+    { Yard: YARD, Terms: TERMS },
+    new Map([
+      [
+        "Terms",
+        { kind: "name", place: { sheet: "Terms", row: 0, column: 0, rows: 10, columns: 2 } },
+      ],
+    ]),
+  );
+const open = async (book = workbook()) => {
+  const drawn = await draw(WhatIf, book);
+  await vi.waitFor(() => expect(drawn.page.querySelector(".verdict")).not.toBeNull());
+  return drawn;
+};
+const verdict = ({ page }: Drawn) => page.querySelector(".verdict")!.textContent!;
+const slider = ({ page }: Drawn, label: string) =>
+  page.querySelector<SVGElement>(`[role=slider][aria-label="${label}"]`)!;
+const type = ({ window, page }: Drawn, id: string, text: string) => {
+  const input = page.getElementById(id) as HTMLInputElement;
+  input.value = text;
+  input.dispatchEvent(new window.Event("input", { bubbles: true }));
+};
+const row = (cells: unknown[][], label: string) =>
+  cells.find(([name]) => name === label)?.[1] as number;
+
+describe("the view of what if", () => {
+  it("says of the lot what the functions say of it, and is accessible", async () => {
+    const drawn = await open();
+    type(drawn, "what-if-size", "40");
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("95 %"));
+    const lot = LOT(YARD, 40, TERMS, "Cherry", "Shed");
+    const low = row(lot, "Average of the whole lot, low");
+    const high = row(lot, "Average of the whole lot, high");
+    expect(verdict(drawn)).toContain(`from ${low.toFixed(2)} to ${high.toFixed(2)} frames`);
+    const chance = LOT_CHANCE(YARD, 40, TERMS, "Cherry", "Shed")[0]![0] as number;
+    expect(verdict(drawn)).toContain(`${Math.round(100 * chance)} %`);
+    const total = LOT_PAY(YARD, 40, TERMS, "Cherry", "Shed").find(([name]) => name === "total");
+    expect(verdict(drawn)).toContain(`${(total!.at(-1) as number).toLocaleString("en")} dollars`);
+    for (const fold of drawn.page.querySelectorAll("details")) fold.open = true;
+    expect(await drawn.violations()).toEqual([]);
+  });
+
+  it("moves a threshold by arrow keys, judges at once and writes nothing", async () => {
+    const book = workbook();
+    const before = book.snapshot();
+    const drawn = await open(book);
+    // Mean of the nine of 6 and over, (10+9+8+8+7+7+6+11+9)/9 = 8.33: met at 8, not met at 8.5.
+    expect(verdict(drawn)).toContain("met: average 8.33 of 8 frames asked");
+    for (const _ of [1, 2]) {
+      const key = new drawn.window.KeyboardEvent("keydown", { key: "ArrowRight", bubbles: true });
+      const now = slider(drawn, "average frames").getAttribute("aria-valuenow");
+      slider(drawn, "average frames").dispatchEvent(key);
+      await vi.waitFor(() =>
+        expect(slider(drawn, "average frames").getAttribute("aria-valuenow")).not.toBe(now),
+      );
+    }
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("not met: average 8.33 of 8.5"));
+    expect(slider(drawn, "average frames").getAttribute("aria-valuetext")).toBe("8.5 frames");
+    expect(book.snapshot()).toEqual(before);
+  });
+
+  it("saves what was moved, old to new, and can take it back", async () => {
+    const book = workbook();
+    const before = book.snapshot();
+    const drawn = await open(book);
+    type(drawn, "what-if-grade-1-frames", "9");
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("4 Prime"));
+    expect(drawn.page.querySelector(".review li")!.textContent).toBe("grade 1 frames: 10 → 9");
+    [...drawn.page.querySelectorAll("button")]
+      .find((button) => button.textContent === "Save to the sheet")!
+      .click();
+    await vi.waitFor(() => expect(book.entry("Terms", 4, 1)).toBe(9));
+    await book.write(drawn.said.at(-1)!.undo);
+    expect(book.snapshot()).toEqual(before);
+  });
+
+  it("says what is wrong where a threshold or the lot's size is none", async () => {
+    const drawn = await open();
+    type(drawn, "what-if-size", "5");
+    await vi.waitFor(() =>
+      expect(drawn.page.body.textContent).toContain("a lot of 5 hives, and 10 of them are opened"),
+    );
+    type(drawn, "what-if-size", "");
+    type(drawn, "what-if-minimum-frames", "many");
+    await vi.waitFor(() =>
+      expect(drawn.page.body.textContent).toContain("One term cannot be read."),
+    );
+  });
+
+  it("shows the weeks ahead with their band", async () => {
+    const drawn = await open();
+    expect(drawn.page.querySelector(".ahead")!.getAttribute("aria-label")).toMatch(
+      /25 Apr 2026, nine in ten from [\d.]+ to [\d.]+/,
+    );
+    expect(drawn.page.body.textContent).toMatch(/4 Apr 2026: [\d.]+ frames .* chance to meet it/);
+  });
+
+  it("follows the sheet", async () => {
+    const book = workbook();
+    const drawn = await open(book);
+    book.type("Yard", 9, 3, 12);
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("0 of 10 hives under the minimum"));
+  });
+});
+
+it("a histogram counts each hive once, the last bin holding what is over", () => {
+  expect(binsOf([0, 0.5, 1, 2.99, 12], 4)).toEqual([2, 1, 1, 1]);
+});
+
+it("a forecast's line lies within its band", () => {
+  const points = [1, 2, 3].map((day) => ({ date: 46109 + day, low: 6, middle: 8, high: 11 }));
+  const drawn = LineWithBand({ points, threshold: 8, sign: "." });
+  expect(JSON.stringify(drawn)).toContain("nine in ten from 6 to 11");
+});
