@@ -5,9 +5,9 @@ import type { Threshold } from "./thresholds.js";
 
 const t = texts.whatIf;
 const WIDTH = 320;
-const HEIGHT = 150;
-const TOP = 12;
-const FLOOR = HEIGHT - 18;
+const BARS = 100;
+/** Each threshold has a line of its own for its name, so that none hides another. */
+const LINE = 11;
 /** A quarter of a frame is as fine as a contract is written. */
 const STEP = 0.25;
 
@@ -25,7 +25,8 @@ export function Histogram({ frames, thresholds, move }: Props) {
   const bins = binsOf(frames, most);
   const highest = Math.max(1, ...bins);
   const x = (value: number) => (value / most) * WIDTH;
-  const height = (count: number) => (count / highest) * (FLOOR - TOP - 20);
+  const floor = thresholds.length * LINE + BARS + LINE;
+  const height = (count: number) => (count / highest) * BARS;
   const framesAt = (clientX: number): number => {
     const { left, width } = svg.current!.getBoundingClientRect();
     return rounded(((clientX - left) / width) * most, most);
@@ -34,7 +35,7 @@ export function Histogram({ frames, thresholds, move }: Props) {
     <svg
       ref={svg}
       class="histogram"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      viewBox={`0 0 ${WIDTH} ${floor + 18}`}
       role="group"
       aria-label={t.chart(frames.length)}
     >
@@ -44,30 +45,31 @@ export function Histogram({ frames, thresholds, move }: Props) {
             class="bar"
             x={x(k) + 1}
             width={WIDTH / most - 2}
-            y={FLOOR - height(count)}
+            y={floor - height(count)}
             height={height(count)}
           >
             <title>{t.bar(count, k)}</title>
           </rect>
           {count > 0 && (
-            <text class="count" x={x(k + 0.5)} y={FLOOR - height(count) - 3} aria-hidden="true">
+            <text class="count" x={x(k + 0.5)} y={floor - height(count) - 3} aria-hidden="true">
               {count}
             </text>
           )}
           {k % 2 === 0 && (
-            <text class="tick" x={x(k)} y={HEIGHT - 5} aria-hidden="true">
+            <text class="tick" x={x(k)} y={floor + 13} aria-hidden="true">
               {k}
             </text>
           )}
         </g>
       ))}
-      <line class="axis" x1="0" x2={WIDTH} y1={FLOOR} y2={FLOOR} />
+      <line class="axis" x1="0" x2={WIDTH} y1={floor} y2={floor} />
       {thresholds.map((threshold, i) => (
         <Handle
           key={threshold.label}
           threshold={threshold}
           x={x(threshold.frames)}
-          y={TOP + (i % 3) * 11}
+          y={(i + 1) * LINE - 2}
+          floor={floor}
           most={most}
           framesAt={framesAt}
           move={(value) => move(threshold.label, value)}
@@ -81,12 +83,21 @@ interface HandleProps {
   readonly threshold: Threshold;
   readonly x: number;
   readonly y: number;
+  readonly floor: number;
   readonly most: number;
   readonly framesAt: (clientX: number) => number;
   readonly move: (frames: number) => void;
 }
 
-function Handle({ threshold: { label, short, frames }, x, y, most, framesAt, move }: HandleProps) {
+function Handle({
+  threshold: { label, short, frames },
+  x,
+  y,
+  floor,
+  most,
+  framesAt,
+  move,
+}: HandleProps) {
   const onKeyDown = (event: KeyboardEvent) => {
     const by = {
       ArrowRight: STEP,
@@ -116,8 +127,8 @@ function Handle({ threshold: { label, short, frames }, x, y, most, framesAt, mov
         if (event.currentTarget.hasPointerCapture(event.pointerId)) move(framesAt(event.clientX));
       }}
     >
-      <rect class="grip" x={x - 12} width="24" y="0" height={FLOOR} />
-      <line x1={x} x2={x} y1={y} y2={FLOOR} />
+      <rect class="grip" x={x - 12} width="24" y="0" height={floor} />
+      <line x1={x} x2={x} y1={y} y2={floor} />
       <text x={x > WIDTH / 2 ? x - 3 : x + 3} y={y} text-anchor={x > WIDTH / 2 ? "end" : "start"}>
         {short}
       </text>
