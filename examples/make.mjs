@@ -8,7 +8,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Workbook } from "@cj-tech-master/excelts";
-import { HEADINGS, rows, SIZES, TERMS } from "./yard.mjs";
+import { DROPS, HEADINGS, ORCHARD, rows, SIZES, TERMS } from "./yard.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const SAVED_ON = new Date(Date.UTC(2026, 2, 29));
@@ -139,12 +139,69 @@ function addQuestions() {
   for (let k = 1; k <= 14; k++) sheet.getColumn(k).width = k === 1 ? 18 : 14;
 }
 
+/** What the hives are to get, how many the orchard takes, and where they go. */
+function addPlacing() {
+  const sheet = workbook.addWorksheet("Placing");
+  const put = (row, title, cells) => {
+    sheet.getCell(`A${row}`).value = title;
+    sheet.getCell(`A${row}`).font = BOLD;
+    cells.forEach((cell, k) => (sheet.getRow(row + 1).getCell(k + 1).value = cell));
+  };
+  put(1, "Hives that the cherry orchard takes: acres, hives, low, high", [
+    ORCHARD.acres,
+    { formula: 'COMB.HIVES_NEEDED(A2,"cherry")' },
+    { formula: 'COMB.HIVES_NEEDED(A2,"cherry",,,,,"low")' },
+    { formula: 'COMB.HIVES_NEEDED(A2,"cherry",,,,,"high")' },
+  ]);
+  put(4, "Loads, by space and by weight", [ORCHARD.hiveWeight, ORCHARD.payload]);
+  const hives = Object.values(SIZES).reduce((sum, size) => sum + size, 0);
+  sheet.getCell("A6").value = spill("A6", `COMB.LOADS(${hives},A5,B5)`);
+  const asked = 13;
+  put(
+    12,
+    "Drops: name, hives, least average asked; lot, hives, gallons of syrup for those opened",
+    [],
+  );
+  DROPS.forEach(([name, hives, least], i) => {
+    sheet.getRow(asked + i).values = [name, hives, least || null];
+  });
+  Object.entries(SIZES).forEach(([lot, hives], i) => {
+    sheet.getCell(`E${asked + i}`).value = lot;
+    sheet.getCell(`F${asked + i}`).value = hives;
+    sheet.getCell(`G${asked + i}`).value = {
+      formula: `SUMIFS(S2:S${rows.length + 1},Yard!B2:B${rows.length + 1},E${asked + i})`,
+    };
+  });
+  const end = asked + DROPS.length - 1;
+  const last = asked + Object.keys(SIZES).length - 1;
+  const of = (part) =>
+    `COMB.DROPS(${ALL_HIVES},B${asked}:B${end},Terms,"Cherry",E${asked}:E${last},F${asked}:F${last},` +
+    `A${asked}:A${end},C${asked}:C${end},,,"${part}")`;
+  put(end + 2, "Where the pallets go", []);
+  sheet.getCell(`A${end + 3}`).value = spill(`A${end + 3}`, of("drops"));
+  const list = end + 3 + DROPS.length + 3;
+  put(list - 1, "The list to load by", []);
+  sheet.getCell(`A${list}`).value = spill(`A${list}`, of("list"));
+  sheet.getCell("M1").value = spill(
+    "M1",
+    `COMB.YARD_COLUMNS(${ALL_HIVES},Terms,"Cherry","hive, lot, action, reason")`,
+  );
+  sheet.getCell("R1").value = "Stores, lb";
+  sheet.getCell("R2").value = spill("R2", `COMB.STORES(Yard!J2:J${rows.length + 1})`);
+  sheet.getCell("S1").value = "Gallons of 2:1 to 20 lb";
+  sheet.getCell("S2").value = spill("S2", `COMB.FEED(Yard!J2:J${rows.length + 1})`);
+  for (const address of ["M1", "N1", "O1", "P1", "R1", "S1"]) sheet.getCell(address).font = BOLD;
+  const widths = [14, 14, 14, 12, 44, 40, 3, 3, 3, 3, 3, 3, 7, 9, 16, 60, 3, 10, 22];
+  widths.forEach((width, k) => (sheet.getColumn(k + 1).width = width));
+}
+
 addYard();
 addTerms();
 addLots();
 addContract("Cherry");
 addContract("Pear");
 addQuestions();
+addPlacing();
 
 const folder = mkdtempSync(join(tmpdir(), "comb-tally-"));
 try {

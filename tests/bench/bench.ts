@@ -1,10 +1,18 @@
 import { COVER_TO_BEES } from "../../src/functions/bees.js";
+import { DROPS } from "../../src/functions/drops.js";
 import { LOT } from "../../src/functions/lot.js";
 import { WHAT_IF } from "../../src/functions/what-if.js";
 import { GRADE } from "../../src/functions/grade.js";
 import { READING } from "../../src/functions/reading.js";
 import { YARD_COLUMNS } from "../../src/functions/yard.js";
-import { coverBlock, numberColumn, TERMS, writtenColumn, yardBlock } from "./sheets.js";
+import {
+  coverBlock,
+  numberColumn,
+  palletBlock,
+  TERMS,
+  writtenColumn,
+  yardBlock,
+} from "./sheets.js";
 
 const SIZES = [1e3, 1e4, 1e5, 1e6];
 const FRAMES_ONLY = TERMS.filter(([term]) => term !== "brood" && term !== "laying queen");
@@ -83,6 +91,32 @@ function benchLots(): void {
   }
 }
 
+/** 480 hives of three lots, 120 pallets, all opened or one in five, on 6 to 60 drops. */
+function benchDrops(): void {
+  console.log("\nDROPS, 480 hives on 120 pallets: ms, the quickest of three");
+  const lots = [["L0"], ["L1"], ["L2"]];
+  for (const drops of [6, 24, 60]) {
+    for (const every of [1, 5]) {
+      const cells = palletBlock(480, every);
+      const sizes = Array.from({ length: drops }, () => [480 / drops]);
+      const run = () =>
+        DROPS(cells, sizes, FRAMES_ONLY, "Cherry", lots, [[160], [160], [160]], NONE, NONE);
+      const ms = Math.min(
+        ...[1, 2, 3].map(() => {
+          const start = performance.now();
+          run();
+          return performance.now() - start;
+        }),
+      );
+      const opened = `${every === 1 ? "all" : `1 in ${every}`} opened`;
+      const remark = String(run().at(-1)!.at(-1)).split(";")[0];
+      console.log(
+        `${drops} drops, ${opened}`.padEnd(26) + `${ms.toFixed(0).padStart(5)}  ${remark}`,
+      );
+    }
+  }
+}
+
 /** The floor: reads every cell and fills a result of the same shape, and does nothing else. */
 function floor(cells: unknown[][], width: number): unknown[][] {
   let filled = 0;
@@ -140,4 +174,5 @@ export function bench(): void {
     }
   }
   benchLots();
+  benchDrops();
 }
