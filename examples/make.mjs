@@ -8,7 +8,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Workbook } from "@cj-tech-master/excelts";
-import { DROPS, HEADINGS, OLDEST, rows, SIZES, TERMS } from "./yard.mjs";
+import { DROPS, HEADINGS, OLDEST, ORCHARD, rows, SIZES, TERMS } from "./yard.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const SAVED_ON = new Date(Date.UTC(2026, 2, 29));
@@ -182,43 +182,60 @@ function addBloom() {
   [20, 12, 16, 16, 16, 16, 18, 20, 60].forEach((w, k) => (sheet.getColumn(k + 1).width = w));
 }
 
-/** What to do with each hive, and where each pallet goes: 560 hives on seven drops. */
+/** What the hives are to get, how many the orchard takes, and where they go. */
 function addPlacing() {
   const sheet = workbook.addWorksheet("Placing");
-  const ask = (address, title, formula) => {
-    const [, column, row] = /^([A-Z]+)(\d+)$/.exec(address);
-    sheet.getCell(`${column}${row}`).value = title;
-    sheet.getCell(`${column}${row}`).font = BOLD;
-    const below = `${column}${Number(row) + 1}`;
-    sheet.getCell(below).value = spill(below, formula);
+  const put = (row, title, cells) => {
+    sheet.getCell(`A${row}`).value = title;
+    sheet.getCell(`A${row}`).font = BOLD;
+    cells.forEach((cell, k) => (sheet.getRow(row + 1).getCell(k + 1).value = cell));
   };
-  sheet.getCell("K1").value = "Drop";
-  sheet.getCell("L1").value = "Hives";
-  DROPS.forEach(([name, hives], i) => {
-    sheet.getCell(`K${i + 2}`).value = name;
-    sheet.getCell(`L${i + 2}`).value = hives;
-  });
-  sheet.getCell("N1").value = "Lot";
-  sheet.getCell("O1").value = "Hives";
-  Object.entries(SIZES).forEach(([lot, hives], i) => {
-    sheet.getCell(`N${i + 2}`).value = lot;
-    sheet.getCell(`O${i + 2}`).value = hives;
-  });
-  ["K1", "L1", "N1", "O1"].forEach((address) => (sheet.getCell(address).font = BOLD));
-  const end = DROPS.length + 1;
-  const placed = `${ALL_HIVES},L2:L${end},Terms,"Cherry",N2:N4,O2:O4,K2:K${end}`;
-  ask("A1", "Drops, as even as can be", `COMB.DROPS(${placed},,,,"drops")`);
-  ask("A12", "Hives that 224 acres of cherry take", `COMB.HIVES_NEEDED(224,"cherry",,,,,"all")`);
-  ask("A15", "Truckloads", `COMB.LOADS(560,105,46000)`);
-  ask(
-    "A23",
-    "What to do with each hive",
-    `COMB.YARD_COLUMNS(${ALL_HIVES},Terms,"Cherry","hive,lot,frames,action,reason")`,
+  put(1, "Hives that the cherry orchard takes: acres, hives, low, high", [
+    ORCHARD.acres,
+    { formula: 'COMB.HIVES_NEEDED(A2,"cherry")' },
+    { formula: 'COMB.HIVES_NEEDED(A2,"cherry",,,,,"low")' },
+    { formula: 'COMB.HIVES_NEEDED(A2,"cherry",,,,,"high")' },
+  ]);
+  put(4, "Loads, by space and by weight", [ORCHARD.hiveWeight, ORCHARD.payload]);
+  const hives = Object.values(SIZES).reduce((sum, size) => sum + size, 0);
+  sheet.getCell("A6").value = spill("A6", `COMB.LOADS(${hives},A5,B5)`);
+  const asked = 13;
+  put(
+    12,
+    "Drops: name, hives, least average asked; lot, hives, gallons of syrup for those opened",
+    [],
   );
-  sheet.getCell("G23").value = "Syrup to 20 lb, gallons";
-  sheet.getCell("G23").font = BOLD;
-  sheet.getCell("G25").value = spill("G25", `COMB.FEED(Yard!J2:J${last},,20)`);
-  [12, 10, 16, 18, 60, 3, 24].forEach((width, k) => (sheet.getColumn(k + 1).width = width));
+  DROPS.forEach(([name, hives, least], i) => {
+    sheet.getRow(asked + i).values = [name, hives, least || null];
+  });
+  Object.entries(SIZES).forEach(([lot, hives], i) => {
+    sheet.getCell(`E${asked + i}`).value = lot;
+    sheet.getCell(`F${asked + i}`).value = hives;
+    sheet.getCell(`G${asked + i}`).value = {
+      formula: `SUMIFS(S2:S${rows.length + 1},Yard!B2:B${rows.length + 1},E${asked + i})`,
+    };
+  });
+  const end = asked + DROPS.length - 1;
+  const last = asked + Object.keys(SIZES).length - 1;
+  const of = (part) =>
+    `COMB.DROPS(${ALL_HIVES},B${asked}:B${end},Terms,"Cherry",E${asked}:E${last},F${asked}:F${last},` +
+    `A${asked}:A${end},C${asked}:C${end},,,"${part}")`;
+  put(end + 2, "Where the pallets go", []);
+  sheet.getCell(`A${end + 3}`).value = spill(`A${end + 3}`, of("drops"));
+  const list = end + 3 + DROPS.length + 3;
+  put(list - 1, "The list to load by", []);
+  sheet.getCell(`A${list}`).value = spill(`A${list}`, of("list"));
+  sheet.getCell("M1").value = spill(
+    "M1",
+    `COMB.YARD_COLUMNS(${ALL_HIVES},Terms,"Cherry","hive, lot, action, reason")`,
+  );
+  sheet.getCell("R1").value = "Stores, lb";
+  sheet.getCell("R2").value = spill("R2", `COMB.STORES(Yard!J2:J${rows.length + 1})`);
+  sheet.getCell("S1").value = "Gallons of 2:1 to 20 lb";
+  sheet.getCell("S2").value = spill("S2", `COMB.FEED(Yard!J2:J${rows.length + 1})`);
+  for (const address of ["M1", "N1", "O1", "P1", "R1", "S1"]) sheet.getCell(address).font = BOLD;
+  const widths = [14, 14, 14, 12, 44, 40, 3, 3, 3, 3, 3, 3, 7, 9, 16, 60, 3, 10, 22];
+  widths.forEach((width, k) => (sheet.getColumn(k + 1).width = width));
 }
 
 addYard();

@@ -79,6 +79,19 @@ const OPENED = { Shed: 46108, Foothill: 46109, Coast: 46110 };
 /** Hives of each lot, opened or not. */
 export const SIZES = { Shed: 160, Foothill: 240, Coast: 160 };
 
+/** The cherry orchard, invented: its acres, and what its truck may carry by its papers, in lb. */
+export const ORCHARD = { acres: 220, hiveWeight: 120, payload: 46000 };
+
+/** The orchard's drops: name, hives, least average frames of bees that its corner asks, if any. */
+export const DROPS = [
+  ["Gate", 80, 9],
+  ["Creek", 96, 0],
+  ["Bench", 96, 0],
+  ["Windbreak", 80, 0],
+  ["Pump house", 72, 0],
+  ["South end", 136, 0],
+];
+
 export const HEADINGS = [
   "Hive",
   "Lot",
@@ -142,20 +155,6 @@ export const OLDEST = {
   C03: "emerging",
   C04: "emerging",
 };
-
-/**
- * The orchard's drops and the hives that each takes.
- * @type {readonly (readonly [string, number])[]}
- */
-export const DROPS = [
-  ["North gate", 96],
-  ["Pump house", 64],
-  ["Creek", 80],
-  ["Old block", 80],
-  ["Hilltop", 64],
-  ["Windbreak", 96],
-  ["Road", 80],
-];
 
 /** Two contracts side by side, invented, with what each term means. */
 export const TERMS = [

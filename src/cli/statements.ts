@@ -20,11 +20,16 @@ const TABLES = [
   "LOADS",
 ];
 const TABLE = new RegExp(`^_?(?:xldudf_)?${NAMESPACE}[._](?:${TABLES.join("|")})\\(`, "i");
+/** Columns of hives that begin with their names can be read without the sheet beside them. */
+const NAMED_HIVES = new RegExp(
+  `^_?(?:xldudf_)?${NAMESPACE}[._]YARD_COLUMNS\\(.*"\\s*hive\\s*[,"]`,
+  "i",
+);
 
 /** The tables on lots that formulas of a calculated workbook spill, each under its place. */
 export function statements(workbook: Workbook, width: number): string[] {
   return formulasOf(workbook)
-    .filter(({ text, fills }) => fills === "spill" && TABLE.test(text))
+    .filter(({ text, fills }) => fills === "spill" && (TABLE.test(text) || NAMED_HIVES.test(text)))
     .flatMap(({ area }) => [
       `${area.sheet.name}!${addressOf(area)}`,
       ...textTable(textsOf(valuesIn(area)), width),

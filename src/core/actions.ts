@@ -49,7 +49,7 @@ export function actionOf(contract: Contract, hive: Hive, signs: Signs): Action {
   const asked = requirementsOf(contract, hive);
   const lacks = asked.some(({ verdict }) => verdict === "not met");
   const light =
-    hive.stores && under("stores", hive.stores, feedUnder(contract), storesIn(contract));
+    hive.stores && under("stores", hive.stores, feedUnder(contract), contract.storesUnit);
   const action =
     doubts.length > 0 ? "look again" : weak.is ? "combine" : lacks ? "hold back" : "place";
   const parts = [
@@ -115,11 +115,6 @@ function isOddDrone(drone: Signs["drone"]): boolean {
   return droneVerdict(share, null, place).verdict === "look again";
 }
 
-function storesIn({ storesUnit, feedUnder }: Contract): string {
-  const unit = storesUnit === "frames" ? " frames" : ` ${storesUnit}`;
-  return feedUnder > 0 ? unit : `${unit}, enough for now in spring`;
-}
-
 /** Whether the middle is under a line, and what is to be said where it or an end is. */
 function under(
   name: string,
@@ -129,11 +124,11 @@ function under(
 ): { is: boolean; text: string } {
   const is = has.middle < line - 1e-9;
   const [low, middle, high] = [has.low, has.middle, has.high ?? Infinity].map(rounded);
-  const of = `${rounded(line)}${unit}`;
+  const said = unit === "" ? `${name} ${middle}` : `${name} ${middle} ${unit}`;
   if (is) {
     const open = (has.high ?? Infinity) >= line - 1e-9 ? `, not at the high end of ${high}` : "";
-    return { is, text: `${name} ${middle}, under ${of}${open}` };
+    return { is, text: `${said}, under ${rounded(line)}${open}` };
   }
   const open = has.low < line - 1e-9;
-  return { is, text: open ? `${name} ${middle}, at the low end of ${low} under ${of}` : "" };
+  return { is, text: open ? `${said}, at the low end of ${low} under ${rounded(line)}` : "" };
 }

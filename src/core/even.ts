@@ -38,7 +38,8 @@ export function placeEvenly(units: readonly Unit[], places: readonly Place[]): P
   const start = scoreOf(places, stateOf(units, places, first));
   if (reaches(start, bound)) return { of: first, score: start, bound, isBest: true };
   const search = new Search(units, places, counts, start, bound);
-  const of = search.run() ?? first;
+  const found = search.run();
+  const of = found === null ? first : exchanged(units, places, found);
   const score = scoreOf(places, stateOf(units, places, of));
   return { of, score, bound, isBest: search.isComplete || reaches(score, bound) };
 }

@@ -135,7 +135,7 @@ function others(pallets: readonly Pallet[]): Line[] {
       lot,
       hives: sum("hives"),
       frames: sum("frames"),
-      remark: "not opened: at the lot's average",
+      remark: "",
     };
   });
 }
@@ -146,7 +146,7 @@ function isAny(pallet: Pallet): boolean {
 
 function openedRemark({ opened, hives }: Pallet): string {
   if (opened === hives) return "";
-  return `${opened === 0 ? "not opened" : `${opened} of ${hives} opened`}: at the lot's average`;
+  return opened === 0 ? "not opened" : `${opened} of ${hives} opened`;
 }
 
 function rowOf(drop: FilledDrop, spread: Spread): Cell[] {
@@ -199,7 +199,10 @@ function remarkOf(spread: Spread, sheet: SheetHives, apart: boolean): string {
       : `the most even list may be under that by ${rounded3(over)} at most`;
   const parts = [
     `weakest to strongest drop ${rounded3(range)} frames${apart ? ", within each lot" : ""}: ${best}`,
-    unopened > 0 ? `${unopened} listed hives were not opened` : "",
+    spread.drops.some(({ pallets }) => pallets.some((p) => p.opened < p.hives))
+      ? "hives not opened are at their lot's average"
+      : "",
+    unopened > 0 ? `listed and not opened: ${unopened}` : "",
     sheet.dead.length > 0
       ? `dead: ${sheet.dead.join(", ")}; counted as 0, take them out or replace them before loading`
       : "",

@@ -10,10 +10,10 @@ import { FORECAST } from "../../src/functions/forecast.js";
 import {
   coverBlock,
   numberColumn,
+  palletBlock,
   TERMS,
   writtenColumn,
   yardBlock,
-  yardOnPallets,
 } from "./sheets.js";
 
 const SIZES = [1e3, 1e4, 1e5, 1e6];
@@ -98,17 +98,40 @@ function benchAhead(): void {
   const hives = 1e5;
   const frames = numberColumn(hives);
   const seen = [[46109]];
-  const drops = Array.from({ length: 12 }, () => [40]);
-  const yard = yardOnPallets(480);
   const works: [string, number, () => unknown][] = [
     ["FORECAST", hives, () => FORECAST(frames, seen, [[46123]], frames, [[60]])],
     ["EMERGENCE", hives, () => EMERGENCE(frames, NONE, NONE, seen, "frames")],
-    ["DROPS, 480 hives", 480, () => DROPS(yard, drops, TERMS, "Cherry")],
   ];
   console.log("\nlooking ahead: ns a hive, ms in all");
   for (const [name, count, work] of works) {
     const each = nanoseconds(count, work);
     console.log(`${name.padEnd(22)}${Math.round(each)}  ${((each * count) / 1e6).toFixed(1)}`);
+  }
+}
+
+/** 480 hives of three lots, 120 pallets, all opened or one in five, on 6 to 60 drops. */
+function benchDrops(): void {
+  console.log("\nDROPS, 480 hives on 120 pallets: ms, the quickest of three");
+  const lots = [["L0"], ["L1"], ["L2"]];
+  for (const drops of [6, 24, 60]) {
+    for (const every of [1, 5]) {
+      const cells = palletBlock(480, every);
+      const sizes = Array.from({ length: drops }, () => [480 / drops]);
+      const run = () =>
+        DROPS(cells, sizes, FRAMES_ONLY, "Cherry", lots, [[160], [160], [160]], NONE, NONE);
+      const ms = Math.min(
+        ...[1, 2, 3].map(() => {
+          const start = performance.now();
+          run();
+          return performance.now() - start;
+        }),
+      );
+      const opened = `${every === 1 ? "all" : `1 in ${every}`} opened`;
+      const remark = String(run().at(-1)!.at(-1)).split(";")[0];
+      console.log(
+        `${drops} drops, ${opened}`.padEnd(26) + `${ms.toFixed(0).padStart(5)}  ${remark}`,
+      );
+    }
   }
 }
 
@@ -170,4 +193,5 @@ export function bench(): void {
   }
   benchLots();
   benchAhead();
+  benchDrops();
 }

@@ -38,13 +38,19 @@ export function yardBlock(hives: number): (string | number)[][] {
   return [headings, ...rows];
 }
 
-/** The same with four hives on a pallet. */
-export function yardOnPallets(hives: number): (string | number)[][] {
-  const [headings = [], ...rows] = yardBlock(hives);
-  return [
-    [...headings, "Pallet"],
-    ...rows.map((row, i) => [row[0]!, "L", ...row.slice(2), `P${Math.floor(i / 4)}`]),
-  ];
+/** Hives on pallets of four; of the pallets one in `every` is opened and listed. */
+export function palletBlock(hives: number, every: number): (string | number)[][] {
+  const rows = Array.from({ length: hives / 4 }, (_, p) =>
+    p % every > 0
+      ? []
+      : [0, 1, 2, 3].map((h) => [
+          `H${p}-${h}`,
+          `L${Math.floor((3 * 4 * p) / hives)}`,
+          `P${p}`,
+          4 + ((p * 29 + h * 13) % 19) / 2,
+        ]),
+  );
+  return [["Hive", "Lot", "Pallet", "Frames of bees"], ...rows.flat()];
 }
 
 export const TERMS: (string | number)[][] = [

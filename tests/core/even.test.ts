@@ -155,6 +155,32 @@ describe("placing units on places", () => {
     expect(placeEvenly(units, places).score.range).toBeLessThan(0.1);
   });
 
+  it("is not made better by exchanging any two pallets", () => {
+    const irregular = fc.array(
+      fc.integer({ min: 800, max: 5600 }).map((f): Unit => ({ hives: 4, frames: f / 100 })),
+      { minLength: 48, maxLength: 48 },
+    );
+    fc.assert(
+      fc.property(irregular, least, (units, asked) => {
+        const places = [asked, 0, 0, 0].map((l) => ({ units: 12, least: l }));
+        const { of, score } = placeEvenly(units, places);
+        let isBetter = false;
+        for (let i = 0; i < units.length; i++) {
+          for (let j = i + 1; j < units.length; j++) {
+            if (of[i] === of[j]) continue;
+            const other = [...of];
+            [other[i], other[j]] = [of[j]!, of[i]!];
+            const now = judged(units, places, other);
+            isBetter ||= now.missed < score.missed - 1e-6;
+            isBetter ||= now.missed <= score.missed && now.range < score.range - 1e-6;
+          }
+        }
+        expect(isBetter).toBe(false);
+      }),
+      { numRuns: 6 },
+    );
+  });
+
   it("leaves the last places short where there is more room than units", () => {
     const units = [8, 8, 8].map((f) => ({ hives: 4, frames: f }));
     const places = [2, 2, 2].map((n) => ({ units: n, least: 0 }));
