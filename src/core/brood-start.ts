@@ -29,6 +29,8 @@ export function beganBy(stage: Stage, caste: Caste): Began {
   return { least: youngest, most: oldest };
 }
 
+const YOUNGER_THAN_CAPPED: ReadonlySet<Stage> = new Set(["egg", "larva", "ready to cap"]);
+
 /**
  * How long rearing has gone on by the amounts: where laying is steady, a stage that is not full yet
  * shows by how much of it there is beside the stage before it how far it has come.
@@ -37,14 +39,15 @@ export function beganBy(stage: Stage, caste: Caste): Began {
  * stage that is full shows only `at least`.
  *
  * @param oldest - the oldest stage seen: larva or capped
- * @returns null where the stage before it was not judged or has none
+ * @returns null where the stage before it was not judged or has none, and where the stage itself says
+ *   more: just capped, ready to cap, emerging
  * @throws Refusal for brood of a stage older than the oldest seen
  * @example
  * // half as much capped brood as where laying is steady, beside open brood: 9 to 15 and more days
  * beganByAmounts("capped", { eggs: 1000, open: 2000, capped: 2000 })
  */
 export function beganByAmounts(oldest: Stage, amounts: StageAmounts): Began | null {
-  if (oldest !== "capped" && (amounts.capped ?? 0) > 0) {
+  if (YOUNGER_THAN_CAPPED.has(oldest) && (amounts.capped ?? 0) > 0) {
     throw new Refusal(`there is capped brood, and the oldest stage is said to be ${oldest}`);
   }
   if (oldest === "egg" && (amounts.open ?? 0) > 0) {

@@ -2,6 +2,7 @@ import { CELL_DENSITIES, cellsOfSide, patchOf, type CellDensity } from "./cells.
 import { Refusal } from "./refusal.js";
 import { equivalent, sideArea, type FrameSize } from "./comb.js";
 import { exactly, scale, sum, type Estimate } from "./estimate.js";
+import { sources } from "./sources.js";
 
 /**
  * Brood is asked for in two measures that differ: combs that hold any brood, or full-frame
@@ -114,6 +115,27 @@ export function cellsOfBrood(
   cells: keyof CellDensity = "worker",
 ): Estimate {
   return scale(fullFrames, 2 * cellsOfSide(frame, 100, CELL_DENSITIES.counted[cells]));
+}
+
+/**
+ * Refuses more brood than there is comb for.
+ *
+ * @param cells - of brood in a hive
+ * @param space - most frames that its boxes hold; null where nobody says, so that only a slip is seen
+ * @example
+ * // 9,000,000 cells are 1,314 deeps of worker brood: refused
+ */
+export function checkBrood(
+  cells: number,
+  frame: FrameSize,
+  space: number | null,
+  caste: keyof CellDensity = "worker",
+): void {
+  const most = space ?? sources.mostFrames.value;
+  const frames = cells / cellsOfBrood(exactly(1), frame, caste).middle;
+  if (frames <= most + 1e-9) return;
+  const has = Math.round(10 * frames) / 10;
+  throw new Refusal(`${has} full frames of brood are more than ${most} frames of comb hold`);
 }
 
 function times(combs: Estimate, percent: Estimate): Estimate {

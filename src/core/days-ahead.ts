@@ -53,7 +53,7 @@ function marginOf(days: readonly number[], confidence: number): number | null {
  * where both are, none.
  *
  * @example
- * // emerging seen on day 100 (21 days and more), and larvae on day 100 (3 to 9): at least 11 days ahead
+ * // emerging seen on day 100 (19.1 days and more), and larvae on day 100 (3 to 9): at least 10.1 days
  */
 export function daysAhead(one: LotStart, other: LotStart): Ahead {
   const margin = Math.hypot(one.margin ?? 0, other.margin ?? 0);

@@ -1,6 +1,6 @@
 import { adultLoss, type Season } from "./adult-loss.js";
 import { bees as beesOn } from "./bees.js";
-import { cellsOfBrood } from "./brood.js";
+import { cellsOfBrood, checkBrood } from "./brood.js";
 import type { Contract } from "./contract.js";
 import { normalCdf } from "./distributions.js";
 import { emergence, ofAllStages, withLaying } from "./emergence.js";
@@ -74,6 +74,16 @@ export function lotForecast(
   };
 }
 
+/** Adds the hive to what is refused. */
+function naming(id: string, body: () => void): void {
+  try {
+    body();
+  } catch (error) {
+    if (error instanceof Refusal) throw new Refusal(`hive ${id}: ${error.message}`, error.kind);
+    throw error;
+  }
+}
+
 function chanceOf(average: number, asked: number, error: number): number {
   if (average === 0) return 0;
   return normalCdf(Math.log(average / asked) / error, 0, 1);
@@ -94,7 +104,9 @@ function lookOn(contract: Contract, look: Look, days: number, course: Course): L
     throw new Refusal(`hive ${id}: brood is not known in full frames: combs need their cover`);
   }
   const perFrame = beesOn(exactly(1), undefined, contract.frame).middle;
-  const brood = ofAllStages(cellsOfBrood(full, contract.frame).middle);
+  const cells = cellsOfBrood(full, contract.frame).middle;
+  naming(id, () => checkBrood(cells, contract.frame, course.space));
+  const brood = ofAllStages(cells);
   const eggs = brood.find(({ stage }) => stage === "egg")!.cells;
   const rate = course.laying === "today" ? (layingOf(eggs, null, null).byEggs ?? 0) : course.laying;
   const emerging = withLaying(emergence(brood, "worker"), rate, days);

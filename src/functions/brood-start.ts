@@ -1,9 +1,9 @@
 import { beganBy, beganByAmounts, type Began } from "../core/brood-start.js";
-import { casteOf, stageOf } from "../core/clock.js";
+import { casteOf, development, stageOf } from "../core/clock.js";
 import { daysAhead, lotStart, type LotStart } from "../core/days-ahead.js";
 import { Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
-import type { Cell } from "./cells.js";
+import { toCellError, type Cell } from "./cells.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
 import { dateAt } from "./forecast-cells.js";
 import { checkRows, eachHive, type HiveCells } from "./hive-cells.js";
@@ -84,7 +84,7 @@ function partOf(
       return Math.ceil(day - least);
     case "earliest":
       if (most !== null) return Math.floor(day - most);
-      throw new Refusal("the oldest stage is full: nothing shows how long before", "unknown");
+      return notShown();
     case "days":
       return least;
     case "note": {
@@ -92,6 +92,12 @@ function partOf(
       return most === null ? `at least ${shown(least)} days, ${basis}` : basis;
     }
   }
+}
+
+/** Stands in its own cell alone: the row's other parts are known. */
+function notShown(): Cell {
+  const message = "the oldest stage is full: nothing shows how long before";
+  return toCellError(new Refusal(message, "unknown"), "");
 }
 
 function shown(days: number): string {
@@ -212,7 +218,12 @@ function verdict(low: number | null, high: number | null, first: string): string
 }
 
 function pastOf({ pastClock }: LotStart, hives: number): string {
-  return pastClock === 0 ? "" : `${pastClock} of ${hives} hives past the clock: 21 days or more`;
+  if (pastClock === 0) return "";
+  const { expected, earliest } = development("worker");
+  return (
+    `${pastClock} of ${hives} hives past the clock: ${expected} days or more by the life table, ` +
+    `${shown(earliest)} as measured`
+  );
 }
 
 export const broodStart: SheetFunction = {

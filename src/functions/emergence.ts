@@ -1,14 +1,13 @@
 import type { Stage } from "../core/clock.js";
 import { emergence, type BroodInStage } from "../core/emergence.js";
 import { exactly, sum } from "../core/estimate.js";
-import { cellsOfBrood } from "../core/brood.js";
+import { cellsOfBrood, checkBrood } from "../core/brood.js";
 import { Refusal } from "../core/refusal.js";
 import { dateAt } from "./forecast-cells.js";
 import type { Cell } from "./cells.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import type { HiveCells } from "./hive-cells.js";
 import { choice, frameSize, hives, number } from "./parameters.js";
-import { beside } from "./rows.js";
 import { UNIT_KINDS, type BroodUnit } from "./stages.js";
 import { writtenParameter } from "./written.js";
 import type { FrameSize } from "../core/comb.js";
@@ -76,7 +75,7 @@ export function EMERGENCE(
       if ([capped, open, eggs].every((column) => column === null)) {
         throw new Refusal("give capped brood, open brood or eggs");
       }
-      beside([capped, open, eggs]);
+      checkAllRows([capped, open, eggs]);
       const cells = (column: HiveCells | null): number =>
         column === null ? 0 : (cellsIn(column, unit, caste, frame, writing) * (fill ?? 100)) / 100;
       const brood: BroodInStage[] = [
@@ -101,6 +100,17 @@ function seenOn(seen: HiveCells): number | null {
   return dateAt(seen, 0);
 }
 
+/** Every stage has a row a hive: one row beside many would be added once, not once a hive. */
+function checkAllRows(columns: readonly (HiveCells | null)[]): void {
+  const [first, ...others] = columns.filter((column) => column !== null);
+  for (const other of others) {
+    if (other.rows === first!.rows) continue;
+    throw new Refusal(
+      `${other.name} has ${other.rows} rows and ${first!.name} has ${first!.rows}: give the same rows of both`,
+    );
+  }
+}
+
 /** Cells of every row of a column together. */
 function cellsIn(
   column: HiveCells,
@@ -109,13 +119,16 @@ function cellsIn(
   frame: FrameSize,
   writing: Writing,
 ): number {
+  const perFrame = cellsOfBrood(exactly(1), frame, caste).middle;
+  const perUnit = { cells: 1, frames: perFrame, percent: perFrame / 100 }[unit];
   let total = 0;
   for (let i = 0; i < column.rows; i++) {
-    if (!column.isEmpty(i))
-      total += sum(column.estimates(i, UNIT_KINDS[unit], writing, null)).middle;
+    if (column.isEmpty(i)) continue;
+    const cells = perUnit * sum(column.estimates(i, UNIT_KINDS[unit], writing, null)).middle;
+    column.named(i, 0, () => checkBrood(cells, frame, null, caste));
+    total += cells;
   }
-  if (unit === "cells") return total;
-  return cellsOfBrood(exactly(unit === "percent" ? total / 100 : total), frame, caste).middle;
+  return total;
 }
 
 export const emergenceFunction: SheetFunction = {

@@ -70,6 +70,7 @@ export function lossOf(season: Season | number | null, { emerging }: Colony): Ad
 export function trustIn(
   days: number,
   goesOn: number | "today",
+  space: number | null,
   of: "hives" | "lots" = "hives",
 ): string {
   const [least, most] = [sources.forecastLeastDays.value, sources.forecastMostDays.value];
@@ -81,6 +82,7 @@ export function trustIn(
   if (goesOn === "today") parts.push("laying is taken to go on as today");
   else if (goesOn > 0) parts.push(`laying is taken to go on at ${goesOn} eggs a day`);
   else if (days > BROOD_DAYS) parts.push("bees from eggs that are not laid yet are left out");
+  if (space !== null) parts.push(`no hive is taken to outgrow ${space} frames`);
   return parts.join("; ");
 }
 

@@ -1,5 +1,6 @@
 import type { Season } from "../core/adult-loss.js";
 import { BEES_PER_FRAME } from "../core/bees.js";
+import { checkBrood } from "../core/brood.js";
 import { deepEquivalent } from "../core/comb.js";
 import { sum } from "../core/estimate.js";
 import { averageForecast, forecast, type Forecast } from "../core/forecast.js";
@@ -7,7 +8,7 @@ import { Refusal } from "../core/refusal.js";
 import type { Writing } from "../core/writing.js";
 import type { Cell } from "./cells.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
-import { eachHive, type HiveCells } from "./hive-cells.js";
+import { checkRows, eachHive, type HiveCells } from "./hive-cells.js";
 import {
   colonyOf,
   dateAt,
@@ -18,7 +19,7 @@ import {
   trustIn,
 } from "./forecast-cells.js";
 import { choice, frameSize, hives, number } from "./parameters.js";
-import { beside, checkSingle } from "./rows.js";
+import { checkSingle } from "./rows.js";
 import { BROOD_UNITS, cellsAt, type BroodColumns } from "./stages.js";
 import { writtenParameter } from "./written.js";
 
@@ -56,13 +57,13 @@ const parameters = [
  * brood, by the calendar of the north where no season is said; for old bees out of winter storage
  * give your own percent. The middle of each figure is taken: what the eye misses is in the band.
  * Brood without open and eggs columns is taken as all stages, 1 : 1.5 : 3.2 as found in the field.
- * @example =COMB.FORECAST(8,DATE(2026,3,28),DATE(2026,4,11),4) gives 9.26, with "low" 4.93 and "high" 14.3.
+ * @example =COMB.FORECAST(8,DATE(2026,3,28),DATE(2026,4,11),4) gives 9.26, with "low" 4.94 and "high" 14.3.
  * @customfunction FORECAST
  * @helpurl https://localhost:3000/help.html#FORECAST
  * @param frames A row a hive: frames of bees, or the counts of its boxes.
  * @param seen Date of the inspection, one or a row each.
  * @param on Date to forecast, one or a row each.
- * @param brood A row a hive: combs with brood where their cover is given, else full frames, or what unit says; capped brood alone where open or eggs have their own columns.
+ * @param brood A row a hive: combs with brood where their cover is given, else full frames, or what unit says; capped brood alone where open or eggs have their own columns. A blank is not judged: write none for none.
  * @param brood_cover Percent of those combs that brood covers, 0 to 100: one, or a row each.
  * @param open A row a hive: open brood, in the unit.
  * @param eggs A row a hive: eggs, in the unit.
@@ -125,7 +126,7 @@ export function FORECAST(
       }
       const days = daysBetween(from, to, "on");
       const told = hive(i, from, days);
-      return parts.map((p): Cell => (p === "note" ? trustIn(days, laying) : told[p]));
+      return parts.map((p): Cell => (p === "note" ? trustIn(days, laying, space) : told[p]));
     });
   });
 }
@@ -156,7 +157,10 @@ function hiveReader({
   return (i, from, days) => {
     const year = seen.year(i, writing);
     const { middle } = sum(bees.estimates(i, "count", writing, year));
-    const stages = cellsAt(brood, i, writing, year);
+    // A hive without bees raises none, whatever its brood.
+    const stages = middle === 0 ? [] : cellsAt(brood, i, writing, year);
+    const cells = stages.reduce((total, stage) => total + stage.cells, 0);
+    checkBrood(cells, brood.frame, space);
     const colony = colonyOf(middle * perFrame, stages, laying, days);
     const loss = lossOf(season, colony);
     const told = forecast(colony, from, days, loss, (space ?? Infinity) * perFrame);
@@ -189,7 +193,7 @@ const DAYS = 30;
  * @param frames A row a hive: frames of bees, or the counts of its boxes.
  * @param seen Date of the inspection, one for all.
  * @param days Days to forecast, up to 120; 30 where left out.
- * @param brood A row a hive: combs with brood where their cover is given, else full frames, or what unit says; capped brood alone where open or eggs have their own columns.
+ * @param brood A row a hive: combs with brood where their cover is given, else full frames, or what unit says; capped brood alone where open or eggs have their own columns. A blank is not judged: write none for none.
  * @param brood_cover Percent of those combs that brood covers, 0 to 100: one, or a row each.
  * @param open A row a hive: open brood, in the unit.
  * @param eggs A row a hive: eggs, in the unit.
@@ -241,15 +245,16 @@ export function FORECAST_DAYS(
     if (seen.rows > 1) throw new Refusal(`seen has ${seen.rows} rows: give one date for all hives`);
     const from = dateAt(seen, 0);
     if (from === null) throw new Refusal("seen is blank, and the forecast begins there");
-    const looked = beside([bees, brood, open, eggs]);
-    const opened = [...looked.cells.keys()].filter((i) => !looked.isEmpty(i));
+    checkRows([bees, brood, cover, open, eggs]);
+    const opened = [...bees.cells.keys()].filter((i) => !bees.isEmpty(i));
     if (opened.length === 0) throw new Refusal("frames: no hive is opened");
     const last = days ?? DAYS;
+    const of = opened.length > 1 ? "lots" : "hives";
     const rows = Array.from({ length: last + 1 }, (_, day): Cell[] => {
       const told = opened.map((i) => hive(i, from, day));
       const middles = told.map(({ middle }) => middle);
       const { middle, low, high } = told.length > 1 ? averageForecast(middles, day, 0) : told[0]!;
-      return [from + day, middle, low, high, day === last ? trustIn(day, laying) : ""];
+      return [from + day, middle, low, high, day === last ? trustIn(day, laying, space, of) : ""];
     });
     return [["Date", "Frames of bees", "Low", "High", "Note"], ...rows];
   });

@@ -87,7 +87,7 @@ export function LOT_FORECAST(
           asked === 0 ? "none" : asked,
           told.met === null ? "not asked" : told.met ? "met" : "not met",
           told.chance === null ? "" : 100 * told.chance,
-          noteOn(told, laying),
+          noteOn(told, laying, space),
         ];
       });
       return [HEADINGS, ...rows];
@@ -107,9 +107,13 @@ function datesOf(cells: readonly (readonly unknown[])[]): number[] {
   });
 }
 
-function noteOn({ days: [first], sampled, counted }: LotForecast, laying: number | "today") {
+function noteOn(
+  { days: [first], sampled, counted }: LotForecast,
+  laying: number | "today",
+  space: number | null,
+): string {
   const parts = [
-    trustIn(first, laying, "lots"),
+    trustIn(first, laying, space, "lots"),
     `${counted} hives count in the average`,
     sampled ? "" : "every hive was opened: no sampling error is in the band",
     "brood taken as of all stages",

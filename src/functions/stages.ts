@@ -33,7 +33,11 @@ export interface BroodColumns {
   readonly fill: number;
 }
 
-/** Worker cells of a row in each stage. */
+/**
+ * Worker cells of a row in each stage. A blank stage beside a filled one holds none.
+ *
+ * @throws Refusal of kind `unknown` where no brood is written: none is written `none`
+ */
 export function cellsAt(
   columns: BroodColumns,
   i: number,
@@ -41,6 +45,9 @@ export function cellsAt(
   year: number | null,
 ): BroodInStage[] {
   const { brood, cover, open, eggs } = columns;
+  if ([brood, open, eggs].every((column) => column === null || column.isEmpty(i))) {
+    throw new Refusal("brood is not judged: give it, or write none where there is none", "unknown");
+  }
   const amount = (column: HiveCells | null): number =>
     column === null ? 0 : inCells(column, null, columns, i, writing, year);
   const all = brood === null ? 0 : inCells(brood, cover, columns, i, writing, year);

@@ -45,7 +45,7 @@ describe("a build for another address", () => {
     expect(behind).toEqual([]);
     expect(texts.get("manifest.xml")).toContain(`"${origin}/addin.js"`);
     expect(texts.get("functions.json")).toContain(`"${origin}/help.html#SOURCES"`);
-  }, 30_000);
+  }, 120_000);
 
   function build(origin: string): Promise<void> {
     const addin = configurations({ origin }).find(({ name }) => name === "addin");

@@ -1,0 +1,77 @@
+import { describe, expect, it } from "vitest";
+import { DEEP } from "../../src/core/comb.js";
+import { broodOfBoxes } from "../../src/core/brood.js";
+import { exactly } from "../../src/core/estimate.js";
+import type { Look } from "../../src/core/lot.js";
+import { lotForecast, type Course } from "../../src/core/lot-forecast.js";
+import { standardContract } from "../../src/core/standards.js";
+import { comb, serial } from "../functions/sheet.js";
+
+const contract = standardContract("Almond Board of California");
+const [MARCH_27, MARCH_28] = [serial(2026, 3, 27), serial(2026, 3, 28)];
+const course: Course = { season: null, laying: 0, space: null };
+const look = (id: string, day: number | null, frames: number, combs: number): Look => ({
+  id,
+  pallet: null,
+  day,
+  hive: {
+    frames: exactly(frames),
+    brood: broodOfBoxes([exactly(combs)], [DEEP], [exactly(60)], DEEP),
+    queen: true,
+    stores: null,
+  },
+});
+const looks = [
+  look("H1", MARCH_27, 9, 5),
+  look("H2", MARCH_28, 8, 4),
+  look("H3", MARCH_28, 7, 4),
+  look("H4", MARCH_28, 10, 6),
+];
+
+describe("a lot's forecast", () => {
+  it("lies in a band that widens in proportion from day to day over three weeks", () => {
+    const widths = Array.from({ length: 21 }, (_, k) => {
+      const { low, high } = lotForecast(contract, looks, 40, MARCH_28 + k, course);
+      return Math.log(high / low);
+    });
+    for (let k = 1; k < widths.length; k++) expect(widths[k]).toBeGreaterThan(widths[k - 1]!);
+  });
+
+  it("refuses a day before a look, and a look without a day", () => {
+    expect(() => lotForecast(contract, looks, 40, MARCH_27, course)).toThrow(
+      "the date lies 1 days before hive H2 was looked at",
+    );
+    const undated = [...looks, look("H5", null, 8, 4)];
+    expect(() => lotForecast(contract, undated, 40, MARCH_28, course)).toThrow("H5 has no date");
+  });
+
+  it("names the hive that has more brood than its boxes hold", () => {
+    // 12 combs at 60 % are 7.2 full frames.
+    const full = [...looks, look("H9", MARCH_28, 5, 12)];
+    const at = (space: number) =>
+      lotForecast(contract, full, 40, MARCH_28 + 7, { ...course, space });
+    expect(() => at(7)).toThrow("hive H9: 7.2 full frames of brood are more than 7 frames of comb");
+    expect(at(10).counted).toBeGreaterThan(0);
+  });
+
+  it("has the more chance the more bees every hive has", () => {
+    const chances = [6, 7, 8, 9, 10].map((frames) => {
+      const lot = ["a", "b", "c", "d"].map((id, i) => look(id, MARCH_28, frames + i / 2, 4));
+      return lotForecast(contract, lot, 40, MARCH_28 + 14, course).chance!;
+    });
+    for (let k = 1; k < chances.length; k++) expect(chances[k]).toBeGreaterThan(chances[k - 1]!);
+  });
+});
+
+describe("FORECAST_DAYS", () => {
+  it("averages the hives that were opened: brood noted beside no bees makes no empty hive", () => {
+    // (8 + 6) / 2 on the day itself
+    const [, today] = comb("FORECAST_DAYS", [[8], [""], [6]], MARCH_28, 1, [[4], [4], [3]]);
+    expect(today?.slice(0, 2)).toEqual([MARCH_28, 7]);
+  });
+
+  it("says that no hive outgrows its boxes where they are said", () => {
+    const rows = comb("FORECAST_DAYS", 8, MARCH_28, 2, 4, ...Array<null>(6).fill(null), 10);
+    expect(rows.at(-1)?.[4]).toContain("no hive is taken to outgrow 10 frames");
+  });
+});
