@@ -67,8 +67,9 @@ export function lotOf(contract: Contract, looks: readonly Look[], size: number):
   return { hives: latest.map((look) => openedHive(contract, look)), size };
 }
 
-function latestLooks(looks: readonly Look[]): Look[] {
-  const byId = new Map<string, Look>();
+/** Each hive once, by its latest look, in the order of the sheet. */
+export function latestLooks<L extends Look>(looks: readonly L[]): L[] {
+  const byId = new Map<string, L>();
   for (const look of looks) {
     const known = byId.get(look.id);
     if (
