@@ -9,7 +9,6 @@ export const COMMON = {
   contract: { type: "string" },
   for: { type: "string" },
   help: { type: "boolean", short: "h" },
-  version: { type: "boolean" },
 } as const;
 
 /** What is given on the command line; an option that the command does not know is refused. */

@@ -61,9 +61,15 @@ interface Asked {
   readonly asValues: boolean;
 }
 
+const OPTIONS = {
+  ...COMMON,
+  values: { type: "boolean" },
+  version: { type: "boolean" },
+} as const;
+
 /** What is asked for, or the text that answers it. */
 function parse(args: readonly string[]): Asked | string {
-  const { values, positionals } = parsed(args, { ...COMMON, values: { type: "boolean" } });
+  const { values, positionals } = parsed(args, OPTIONS);
   if (values.help) return HELP;
   if (values.version) return pkg.version;
   const [command, input, ...rest] = positionals;

@@ -21,16 +21,16 @@ export function statementFile(statement: Statement): Workbook {
   const sheet = workbook.addWorksheet(NAME, { views: [{ showGridLines: false }] });
   const { widths, chart } = statement;
   widths.forEach((width, k) => (sheet.getColumn(k + 1).width = width));
-  const page = new Page(sheet, statement.moneyDecimals);
+  const page = new Page(sheet, widths.length, statement.moneyDecimals);
 
   page.row({ style: "title", cells: [textAcross(statement.title, widths.length)], lines: 1 });
-  statement.settlement.forEach((section) => page.section(section, widths.length));
+  statement.settlement.forEach((section) => page.section(section));
   sheet.getRow(page.last).addPageBreak();
-  page.section(statement.terms, widths.length);
-  page.heading(chart.title, widths.length);
+  page.section(statement.terms);
+  page.heading(chart.title);
   const above = page.last;
   page.skip(CHART_ROWS);
-  page.heading(statement.hives.heading, widths.length);
+  page.heading(statement.hives.heading);
   const headings = page.last + 1;
   statement.hives.rows.forEach((row) => page.row(row));
 
@@ -54,7 +54,7 @@ export function statementFile(statement: Statement): Workbook {
 }
 
 function textAcross(value: string, span: number) {
-  return { column: 0, span, cell: { kind: "text", value } } as const;
+  return { column: 0, span, cell: { kind: "text", value }, side: "left" } as const;
 }
 
 /** Rows written one below the other. */
@@ -63,17 +63,18 @@ class Page {
 
   constructor(
     private readonly sheet: Worksheet,
+    private readonly width: number,
     private readonly moneyDecimals: number,
   ) {}
 
-  section({ heading, rows }: Section, width: number): void {
-    if (heading !== "") this.heading(heading, width);
+  section({ heading, rows }: Section): void {
+    if (heading !== "") this.heading(heading);
     rows.forEach((row) => this.row(row));
   }
 
-  heading(text: string, width: number): void {
+  heading(text: string): void {
     this.row({ style: "gap", cells: [], lines: 1 });
-    this.row({ style: "heading", cells: [textAcross(text, width)], lines: 1 });
+    this.row({ style: "heading", cells: [textAcross(text, this.width)], lines: 1 });
   }
 
   skip(rows: number): void {
@@ -84,17 +85,18 @@ class Page {
     const at = ++this.last;
     const look = LOOKS[style];
     this.sheet.getRow(at).height = heightOf(style, lines);
-    for (const { column, span, cell } of cells) {
+    if (look.border) {
+      for (let k = 1; k <= this.width; k++) this.sheet.getCell(at, k).border = look.border;
+    }
+    for (const placed of cells) {
+      const { column, span, cell } = placed;
       if (span > 1) this.sheet.mergeCells(at, column + 1, at, column + span);
-      for (let k = 0; k < span; k++) {
-        const { border } = cell.kind === "line" ? { border: SIGNED } : look;
-        if (border) this.sheet.getCell(at, column + 1 + k).border = border;
-      }
       const target = this.sheet.getCell(at, column + 1);
       target.font = look.font;
       target.numFmt = formatOf(cell, this.moneyDecimals);
-      target.alignment = alignmentOf(cell, style);
+      target.alignment = alignmentOf(placed, style);
       if (cell.kind !== "line") target.value = cell.value;
+      else for (let k = 1; k <= span; k++) this.sheet.getCell(at, column + k).border = SIGNED;
     }
   }
 }
@@ -102,6 +104,7 @@ class Page {
 const DASHES = ["solid", "dash", "sysDot", "dashDot"] as const;
 const BLACK = "000000";
 const GREY = "D0D0D0";
+const NO_MINOR = { minorTickMark: "none" } as const;
 
 /** The figures of the chart stand right of what is printed, and the chart over the rows kept free. */
 function addChart(sheet: Worksheet, chart: StatementChart, above: number, width: number): void {
@@ -144,7 +147,8 @@ function addChart(sheet: Worksheet, chart: StatementChart, above: number, width:
     grouping: "clustered" as const,
     gapWidth: 40,
     series: [{ ...series(1), spPr: { fill: GREY, border: BLACK, borderWidth: 0.5 } }],
-    valueAxis: { title: "Frames of bees", min: 0 },
+    valueAxis: { title: "Frames of bees", min: 0, numFmt: "0", ...NO_MINOR },
+    categoryAxis: NO_MINOR,
   };
   const place = {
     tl: { col: 0, row: above },

@@ -1,9 +1,9 @@
 import type { Alignment, Borders, Font } from "@cj-tech-master/excelts";
-import type { RowStyle, StatementCell } from "../functions/statement-model.js";
+import type { Placed, RowStyle, StatementCell } from "../functions/statement-model.js";
 
 const SIZE = 9;
 /** Points of a line of text of that size, and of what stands about it. */
-const LINE = 11.5;
+const LINE = 12;
 const AROUND = 1.5;
 
 const NAME = "Calibri";
@@ -25,7 +25,7 @@ export const LOOKS: Readonly<Record<RowStyle, Look>> = {
   headings: { font: bold, border: { bottom: hair } },
   plain: { font: plain, border: { bottom: hair } },
   strong: { font: bold, border: { bottom: hair } },
-  note: { font: { ...plain, size: SIZE - 0.5 } },
+  note: { font: plain },
   sign: { font: plain, height: 20 },
   gap: { font: plain, height: 6 },
 };
@@ -50,7 +50,7 @@ export function formatOf(cell: StatementCell, moneyDecimals: number): string {
     case "money":
       return moneyDecimals === 0 ? "#,##0" : `#,##0.${"0".repeat(moneyDecimals)}`;
     case "percent":
-      return "0.0%";
+      return "0.0 %";
     case "date":
       return "d mmm yyyy";
     // As text, so that what begins with a sign of equality stays text when its cell is edited.
@@ -60,8 +60,12 @@ export function formatOf(cell: StatementCell, moneyDecimals: number): string {
   }
 }
 
-export function alignmentOf(cell: StatementCell, style: RowStyle): Partial<Alignment> {
-  const vertical = style === "sign" ? "bottom" : "top";
-  const isNumber = cell.kind !== "text" && cell.kind !== "line";
-  return { vertical, wrapText: !isNumber, horizontal: isNumber ? "right" : "left" };
+export function alignmentOf({ column, cell, side }: Placed, style: RowStyle): Partial<Alignment> {
+  return {
+    vertical: style === "sign" ? "bottom" : "top",
+    horizontal: side,
+    wrapText: cell.kind === "text",
+    // Off the number that may stand right in the cell before.
+    ...(side === "left" && column > 0 && { indent: 1 }),
+  };
 }

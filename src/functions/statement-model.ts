@@ -14,6 +14,7 @@ export interface Placed {
   readonly column: number;
   readonly span: number;
   readonly cell: StatementCell;
+  readonly side: "left" | "right";
 }
 
 /** How a row looks: a heading of a section, headings of columns, a figure that matters, small print. */

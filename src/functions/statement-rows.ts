@@ -4,18 +4,28 @@ import type { Placed, RowStyle, Section, StatementCell, StatementRow } from "./s
  * Eight columns serve every section, each taking as many as it needs: names and small figures,
  * then a grade, two figures, and the room for remarks. In all what a page is wide.
  */
-export const WIDTHS: readonly number[] = [9, 9, 9, 9, 14, 11, 12, 25];
+export const WIDTHS: readonly number[] = [9, 9, 9, 9, 14, 11, 14, 23];
 
 /** Line to write on with a pen. */
 export const LINE: StatementCell = { kind: "line" };
 
-type Piece = readonly [column: number, span: number, cell: StatementCell | string];
+/** Numbers stand right and all else left, where nothing else is said. */
+export type Piece = readonly [
+  column: number,
+  span: number,
+  cell: StatementCell | string,
+  side?: "left" | "right",
+];
 
 /** A row of cells; plain strings are text. */
 export function row(style: RowStyle, ...pieces: readonly Piece[]): StatementRow {
   const cells = pieces
     .filter(([, , cell]) => cell !== "")
-    .map(([column, span, cell]): Placed => ({ column, span, cell: toCell(cell) }));
+    .map(([column, span, given, side]): Placed => {
+      const cell = toCell(given);
+      const isNumber = cell.kind !== "text" && cell.kind !== "line";
+      return { column, span, cell, side: side ?? (isNumber ? "right" : "left") };
+    });
   return { style, cells, lines: Math.max(1, ...cells.map(linesOf)) };
 }
 
@@ -26,15 +36,15 @@ export function labelled(
   remark: string,
   style: RowStyle = "plain",
 ): StatementRow[] {
-  const isLong = typeof figure === "string" && figure.length > WIDTHS[4]!;
-  if (!isLong) return [row(style, [0, 4, label], [4, 1, figure], [5, 3, remark])];
+  const isLong = typeof figure === "string" && figure.length > WIDTHS[4]! - 1;
+  if (!isLong) return [row(style, [0, 4, label], [4, 1, figure, "right"], [5, 3, remark])];
   const below = remark === "" ? [] : [row("note", [4, 4, remark])];
   return [row(style, [0, 4, label], [4, 4, figure]), ...below];
 }
 
 /** A label, and beside it all the room that is left. */
 export function fact(label: string, value: StatementCell | string): StatementRow {
-  return row("plain", [0, 3, label], [3, 5, value]);
+  return row("plain", [0, 3, label], [3, 5, value, "left"]);
 }
 
 /** A sentence across the page. */
@@ -62,10 +72,14 @@ function printable(text: string): string {
     .trim();
 }
 
-/** Lines that a text takes when it is broken between words, as wide as digits are. */
+/** Letters of a statement to a column's unit, which is a digit of the larger type of a sheet. */
+const LETTERS = 1.3;
+
+/** Lines that a text takes when it is broken between words; rather one too many than one cut off. */
 function linesOf({ column, span, cell }: Placed): number {
   if (cell.kind !== "text") return 1;
-  const room = WIDTHS.slice(column, column + span).reduce((sum, width) => sum + width, 0);
+  const width = WIDTHS.slice(column, column + span).reduce((sum, width) => sum + width, 0);
+  const room = Math.floor((width - 0.5) * LETTERS);
   let lines = 1;
   let used = 0;
   for (const { length } of cell.value.split(" ")) {

@@ -136,9 +136,9 @@ function gradeRows(contract: Contract): StatementRow[] {
     row(
       "headings",
       [0, 3, "Grade"],
-      [3, 2, "Frames from"],
-      [5, 1, "Brood from"],
-      [6, 1, hasFees ? fee : ""],
+      [3, 2, "Frames from", "right"],
+      [5, 1, "Brood from", "right"],
+      [6, 1, hasFees ? fee : "", "right"],
     ),
     ...gradesOf(contract).map((grade) =>
       row(

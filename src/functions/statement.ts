@@ -13,7 +13,17 @@ import { settlement } from "./pay.js";
 import { chanceNote } from "./sampling.js";
 import { chartOf, computedOf, hivesSection } from "./statement-hives.js";
 import type { Paper, Section, Statement, StatementCell, StatementRow } from "./statement-model.js";
-import { count, fact, labelled, LINE, row, section, sentence, WIDTHS } from "./statement-rows.js";
+import {
+  count,
+  fact,
+  labelled,
+  LINE,
+  row,
+  section,
+  sentence,
+  WIDTHS,
+  type Piece,
+} from "./statement-rows.js";
 import { termsSection } from "./statement-terms.js";
 
 /** The word of each party by which the hives were drawn. */
@@ -190,13 +200,21 @@ function paySection(contract: Contract, lot: Lot, delivered: number | null, days
   const due = days !== null && contract.balanceDays > 0 && !paidBack;
   return section(
     "Pay",
-    row("headings", ...placed(headings.map(String))),
+    row(
+      "headings",
+      ...placed(headings.map(String)).map(([column, span, text]): Piece => [
+        column,
+        span,
+        text,
+        column === 0 ? "left" : "right",
+      ]),
+    ),
     ...lines.map(([label, quantity, rate, amount]) =>
       row(
         SUMS.test(String(label)) ? "strong" : "plain",
         ...placed([
           String(label),
-          number("quantity", quantity),
+          number(Number.isInteger(quantity) ? "count" : "quantity", quantity),
           number("rate", rate),
           number("money", amount),
         ]),
@@ -242,7 +260,14 @@ function signatures({ grower, beekeeper }: StatementAsk): Section {
   );
 }
 
-function ofLine([label, figure, remark, kind]: LotLine, style?: "strong"): StatementRow[] {
+/** Labels that would say again what the heading above them says. */
+const UNDER_HEADING: Readonly<Record<string, string>> = {
+  "By the contract": "Met or not",
+  "How sure": "The whole lot",
+};
+
+function ofLine([name, figure, remark, kind]: LotLine, style?: "strong"): StatementRow[] {
+  const label = UNDER_HEADING[name] ?? name;
   if (figure instanceof CellError) throw figure;
   if (typeof figure !== "number") return labelled(label, String(figure), remark, style);
   if (kind !== "percent")
@@ -257,7 +282,10 @@ function ofLine([label, figure, remark, kind]: LotLine, style?: "strong"): State
   return labelled(plain, { kind: "percent", value: figure / 100 }, remark, style);
 }
 
-function number(kind: "quantity" | "rate" | "money", value: unknown): StatementCell | string {
+function number(
+  kind: "count" | "quantity" | "rate" | "money",
+  value: unknown,
+): StatementCell | string {
   return typeof value === "number" ? { kind, value } : "";
 }
 
