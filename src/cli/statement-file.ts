@@ -11,7 +11,7 @@ import { newWorkbook } from "./save.js";
 import { alignmentOf, formatOf, heightOf, LOOKS, SIGNED } from "./statement-look.js";
 
 const NAME = "Statement";
-const CHART_ROWS = 15;
+const CHART_ROWS = 14;
 const PAPERS = { letter: 1, a4: 9 } as const;
 const INCH = { left: 0.55, right: 0.55, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 };
 
@@ -104,6 +104,7 @@ class Page {
 const DASHES = ["solid", "dash", "sysDot", "dashDot"] as const;
 const BLACK = "000000";
 const GREY = "D0D0D0";
+const GRID = { majorGridlines: true, majorGridlinesStyle: { border: GREY, borderWidth: 0.5 } };
 const NO_MINOR = { minorTickMark: "none" } as const;
 
 /** The figures of the chart stand right of what is printed, and the chart over the rows kept free. */
@@ -137,7 +138,7 @@ function addChart(sheet: Worksheet, chart: StatementChart, above: number, width:
   const levels = chart.headings.slice(2).map((_, i) => ({
     ...series(i + 2),
     line: BLACK,
-    lineWidth: 1.5,
+    lineWidth: 1.75,
     lineDash: DASHES[i % DASHES.length]!,
     marker: { symbol: "none" as const },
   }));
@@ -147,7 +148,7 @@ function addChart(sheet: Worksheet, chart: StatementChart, above: number, width:
     grouping: "clustered" as const,
     gapWidth: 40,
     series: [{ ...series(1), spPr: { fill: GREY, border: BLACK, borderWidth: 0.5 } }],
-    valueAxis: { title: "Frames of bees", min: 0, numFmt: "0", ...NO_MINOR },
+    valueAxis: { title: "Frames of bees", min: 0, numFmt: "0", ...GRID, ...NO_MINOR },
     categoryAxis: NO_MINOR,
   };
   const place = {

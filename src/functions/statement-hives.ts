@@ -79,7 +79,7 @@ export function chartOf(contract: Contract, lot: Lot): StatementChart {
   };
 }
 
-/** What is asked of the lot and of a hive; the grades too where few enough lines come of it. */
+/** What is asked of the lot, then of a hive; then the grades where few enough lines come of it. */
 function thresholds({ averageFrames, minimumFrames, ...rest }: Contract): Map<number, string> {
   const asked: [number, string][] = [
     [averageFrames, "average asked"],
@@ -98,7 +98,7 @@ function byLevel(named: readonly [number, string][]): Map<number, string> {
     const before = levels.get(at);
     levels.set(at, before === undefined ? name : `${before}, ${name}`);
   }
-  return new Map([...levels].sort(([a], [b]) => b - a));
+  return levels;
 }
 
 function frames(value: number): StatementCell {

@@ -245,7 +245,7 @@ describe("the chart of a statement", () => {
     const headings = (grades: number) =>
       made({ terms: [...CHERRY, ...graded(grades)] }).chart.headings.slice(2);
     expect(headings(3)).toEqual([
-      ...["10: g10", "9: g9", "8: average asked, g8", "6: least a hive"],
+      ...["8: average asked, g8", "6: least a hive", "10: g10", "9: g9"],
     ]);
     expect(headings(5)).toEqual(["8: average asked", "6: least a hive"]);
   });
