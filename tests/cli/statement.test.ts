@@ -145,6 +145,13 @@ describe("a statement's file", () => {
     const book = await small(["--lot", "A&B <1>", "--grower", "one\u0007two\n"], yard);
     expect(texts(book)).toContain("one two");
     expect(texts(book)).toContain("A&B <1>");
+    const test = await folder({ "yard.xlsx": await bytesOf(yardBook(yard)) });
+    await test.run("statement", "yard.xlsx", "--contract", "Cherry", "--lot", "A&B <1>");
+    const parts = await partsOf(await test.bytes("yard-statement.xlsx"));
+    const footer = /<oddFooter>(.*?)<\/oddFooter>/.exec(
+      textOf(parts, "xl/worksheets/sheet1.xml")!,
+    )?.[1];
+    expect(footer).toContain("lot A&amp;&amp;B &lt;1&gt;&amp;R");
   });
 
   it("tells how the hives were picked, by words or in the user's own", async () => {
