@@ -1,6 +1,7 @@
 /**
- * Makes the demo: `npm run examples` writes cherry-and-pear.xlsx, calculated by the command line, and
- * foothill.csv, the foothill lot as a spreadsheet saves it. The same bytes each time.
+ * Makes the demo: `npm run examples` writes cherry-and-pear.xlsx, calculated by the command line;
+ * shed-cherry-statement.xlsx, the statement on one of its lots; and foothill.csv, the foothill lot as
+ * a spreadsheet saves it. The same bytes each time.
  */
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
@@ -253,9 +254,16 @@ try {
   await workbook.xlsx.writeFile(raw);
   const cli = join(here, "../dist/cli/comb-tally.js");
   const out = join(here, "cherry-and-pear.xlsx");
-  const run = spawnSync(process.execPath, [cli, "grade", raw, "--out", out], { encoding: "utf8" });
-  if (run.status !== 0) throw new Error(run.stderr + run.stdout);
-  process.stdout.write(run.stdout);
+  const run = (...args) => {
+    const { status, stdout, stderr } = spawnSync(process.execPath, [cli, ...args], {
+      encoding: "utf8",
+    });
+    if (status !== 0) throw new Error(stderr + stdout);
+    process.stdout.write(stdout);
+  };
+  run("grade", raw, "--out", out);
+  const shed = ["--lot", "Shed", "--contract", "Cherry", "--size", String(SIZES.Shed)];
+  run("statement", out, ...shed, "--out", join(here, "shed-cherry-statement.xlsx"));
 } finally {
   rmSync(folder, { recursive: true });
 }
@@ -272,4 +280,6 @@ const saved = (cell) => {
 const foothill = rows.filter((row) => row[1] === "Foothill");
 const csv = [HEADINGS.map(quoted), ...foothill.map((row) => row.map(saved))];
 writeFileSync(join(here, "foothill.csv"), csv.map((row) => row.join(",")).join("\r\n") + "\r\n");
-console.log("wrote examples/cherry-and-pear.xlsx and examples/foothill.csv");
+console.log(
+  "wrote examples/cherry-and-pear.xlsx, shed-cherry-statement.xlsx and foothill.csv, all in examples",
+);

@@ -30,6 +30,9 @@ Examples:
   comb-tally grade hives.csv --contract terms.xlsx --for Pear --out pear.xlsx
       grades a CSV file under the contract Pear, into a workbook
 
+comb-tally statement FILE writes a statement on one lot for the grower:
+comb-tally statement --help says how.
+
 The exit code is 0 when all went well, 1 when the file was refused, 2 when the
 command was wrong, and 3 when the copy was written but some cells could not be
 calculated; the text says which, and why.`;

@@ -1,15 +1,16 @@
 import { basename, dirname, extname, join } from "node:path";
-import { parseArgs } from "node:util";
 import pkg from "../../package.json" with { type: "json" };
+import { COMMON, parsed, SEE_HELP } from "./arguments.js";
 import { readCsv, toWorkbook } from "./csv.js";
 import { readInput, refuseSameFile, refuseToReplace } from "./files.js";
 import { gradeCsv } from "./grade-csv.js";
 import { gradeWorkbook } from "./grade-workbook.js";
 import { HELP } from "./help.js";
 import type { Done, Order } from "./order.js";
-import { NOT_ALL_CALCULATED, Problem, reason, USAGE } from "./problem.js";
+import { NOT_ALL_CALCULATED, Problem, USAGE } from "./problem.js";
 import { progressOn } from "./progress.js";
 import { contractSource, kindOf } from "./source.js";
+import { statement } from "./statement-command.js";
 import { openWorkbook } from "./workbook.js";
 
 /** The terminal, or what stands for it in a test. */
@@ -25,13 +26,13 @@ export interface Terminal {
 export async function run(args: readonly string[], terminal: Terminal): Promise<number> {
   const progress = progressOn(terminal.watched ? terminal.err : null);
   try {
-    const asked = parse(args);
-    if (typeof asked === "string") {
-      terminal.out(`${asked}\n`);
+    const done = await answerTo(args, { width: terminal.width, progress });
+    progress.done();
+    if (typeof done === "string") {
+      terminal.out(`${done}\n`);
       return 0;
     }
-    const { lines, complete } = await grade({ ...asked, width: terminal.width, progress });
-    progress.done();
+    const { lines, complete } = done;
     terminal.out(`${lines.join("\n")}\n`);
     return complete ? 0 : NOT_ALL_CALCULATED;
   } catch (error) {
@@ -42,6 +43,16 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   }
 }
 
+type Surroundings = Pick<Order, "width" | "progress">;
+
+/** What came of a command, or the text that answers it. */
+async function answerTo(args: readonly string[], around: Surroundings): Promise<Done | string> {
+  const [command, ...rest] = args;
+  if (command === "statement") return statement(rest, around.progress);
+  const asked = parse(args);
+  return typeof asked === "string" ? asked : grade({ ...asked, ...around });
+}
+
 interface Asked {
   readonly input: string;
   readonly out: string | null;
@@ -50,9 +61,15 @@ interface Asked {
   readonly asValues: boolean;
 }
 
+const OPTIONS = {
+  ...COMMON,
+  values: { type: "boolean" },
+  version: { type: "boolean" },
+} as const;
+
 /** What is asked for, or the text that answers it. */
 function parse(args: readonly string[]): Asked | string {
-  const { values, positionals } = parsed(args);
+  const { values, positionals } = parsed(args, OPTIONS);
   if (values.help) return HELP;
   if (values.version) return pkg.version;
   const [command, input, ...rest] = positionals;
@@ -68,30 +85,7 @@ function parse(args: readonly string[]): Asked | string {
   };
 }
 
-const SEE_HELP = "comb-tally --help tells more.";
-
-function parsed(args: readonly string[]) {
-  try {
-    return parseArgs({
-      args: [...args],
-      allowPositionals: true,
-      options: {
-        out: { type: "string" },
-        contract: { type: "string" },
-        for: { type: "string" },
-        values: { type: "boolean" },
-        help: { type: "boolean", short: "h" },
-        version: { type: "boolean" },
-      },
-    });
-  } catch (error) {
-    throw new Problem(`${reason(error)}. ${SEE_HELP}`, USAGE);
-  }
-}
-
-type Settings = Asked & Pick<Order, "width" | "progress">;
-
-async function grade({ input, out, given, ...settings }: Settings): Promise<Done> {
+async function grade({ input, out, given, ...settings }: Asked & Surroundings): Promise<Done> {
   const { progress } = settings;
   progress.step("reading");
   const kind = kindOf(input);

@@ -24,11 +24,20 @@ export function lotOfSheet(
   return lotOf(contract, looks, size ?? looks.length);
 }
 
+/** A look with the row of the sheet that it stands in, counted from 1 under the headings. */
+export interface SheetLook extends Look {
+  readonly row: number;
+}
+
 /**
  * The looks of one lot, read as the contract writes and counts. Money hangs on them, so that a row
  * that cannot be read refuses the lot by its row instead of being passed over.
  */
-export function looksOfSheet(yard: unknown[][], contract: Contract, lot: string | null): Look[] {
+export function looksOfSheet(
+  yard: unknown[][],
+  contract: Contract,
+  lot: string | null,
+): SheetLook[] {
   const sheet = yardSheet(yard);
   const looks = sheet.looks(contract);
   const ids = sheet.column("hive")!;
@@ -36,7 +45,7 @@ export function looksOfSheet(yard: unknown[][], contract: Contract, lot: string 
   if (lot !== null && lots === null) {
     throw new Refusal(`lot ${quote(lot)} is asked for, and the sheet has no lot column`);
   }
-  const found: Look[] = [];
+  const found: SheetLook[] = [];
   for (let i = 0; i < sheet.rows; i++) {
     if (lot !== null && normalise(lots!.text(i) ?? "") !== normalise(lot)) continue;
     if (ids.isEmpty(i)) {
@@ -48,6 +57,7 @@ export function looksOfSheet(yard: unknown[][], contract: Contract, lot: string 
       pallet: sheet.column("pallet")?.text(i) ?? null,
       day: dayAt(sheet.column("date"), i),
       hive: hiveAt(looks, i, contract),
+      row: i + 1,
     });
   }
   if (lot !== null && found.length === 0) {

@@ -2,7 +2,7 @@ import type { Contract } from "../core/contract.js";
 import { hivePay } from "../core/fees.js";
 import type { Hive } from "../core/grade.js";
 import { lotOf, type Lot, type OpenedHive } from "../core/lot.js";
-import { lotPay, type LotPay } from "../core/pay.js";
+import { lotPay } from "../core/pay.js";
 import { Refusal } from "../core/refusal.js";
 import type { Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
@@ -108,11 +108,13 @@ export function LOT_PAY(
     }
     const contract = contractNamed(terms, name);
     const lot = lotOfSheet(yard, contract, lotName, size);
-    return statement(contract, lot, delivered, lotPay(contract, lot, delivered));
+    return settlement(contract, lot, delivered);
   });
 }
 
-function statement(contract: Contract, lot: Lot, delivered: number | null, pay: LotPay): Cell[][] {
+/** The lines of a settlement under their headings: line, quantity, rate, amount. */
+export function settlement(contract: Contract, lot: Lot, delivered: number | null): Cell[][] {
+  const pay = lotPay(contract, lot, delivered);
   const { deposit: percent, balanceDays: days, currency } = contract;
   const due = days > 0 ? `, due ${days} days after the inspection` : "";
   const balance = pay.balance < 0 ? "balance, to be paid back" : `balance${due}`;

@@ -1,4 +1,5 @@
 import type { Contract } from "../core/contract.js";
+import type { Lot } from "../core/lot.js";
 import { Refusal } from "../core/refusal.js";
 import { lotAverage, lotChance } from "../core/sampling.js";
 import { sources } from "../core/sources.js";
@@ -56,13 +57,16 @@ export function LOT_CHANCE(
     const contract = contractNamed(terms, name);
     const lot = lotOfSheet(yard, contract, lotName, size);
     const chance = lotChance(contract, lot);
-    const note =
-      lot.hives.length === lot.size
-        ? "every hive was opened"
-        : "opened hives drawn at random, the rest judged by the same eyes" +
-          joined(lotAverage(contract, lot, 95).warning);
+    const note = chanceNote(contract, lot);
     return [{ chance: [chance], note: [note], all: [chance, note] }[part]];
   });
+}
+
+/** What the chance that a lot meets its average rests on. */
+export function chanceNote(contract: Contract, lot: Lot): string {
+  if (lot.hives.length === lot.size) return "every hive was opened";
+  const { warning } = lotAverage(contract, lot, 95);
+  return `opened hives drawn at random, the rest judged by the same eyes${joined(warning)}`;
 }
 
 const toOpenParameters = [

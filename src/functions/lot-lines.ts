@@ -1,0 +1,144 @@
+import type { Contract } from "../core/contract.js";
+import { countLot, type Lot, type LotCount } from "../core/lot.js";
+import { lotPay } from "../core/pay.js";
+import { Refusal } from "../core/refusal.js";
+import { lotAverage, type LotAverage } from "../core/sampling.js";
+import { shareUnder } from "../core/share.js";
+import type { Cell } from "./cells.js";
+
+/** What a figure is: hives, frames, a share in percent, money, or words. */
+export type FigureKind = "count" | "frames" | "percent" | "money" | "text";
+
+/** A line on a lot: what it is, its figure, what is to be known of it, and of what kind it is. */
+export type LotLine = [label: string, figure: Cell, remark: string, kind: FigureKind];
+
+/** What the opened hives come to under the contract, up to whether it is met. */
+export function countLines(contract: Contract, lot: Lot): LotLine[] {
+  const count = countLot(contract, lot);
+  return [
+    ["Hives in the lot", lot.size, "", "count"],
+    ["Hives opened", count.opened, openedRemark(lot, count), "count"],
+    ["Dead-outs", count.deadOuts, "", "count"],
+    ["Hives under the minimum", count.under, underRemark(contract), "count"],
+    ["Average frames", count.average ?? "", averageRemark(contract, count), "frames"],
+    ["By the contract", count.met ? "met" : "not met", reason(contract, count), "text"],
+  ];
+}
+
+/** Opened hives by grade, the best first. */
+export function gradeLines(contract: Contract, lot: Lot): LotLine[] {
+  const { grades, opened } = countLot(contract, lot);
+  return [...grades].map(([grade, hives]) => [
+    `Grade ${grade}`,
+    hives,
+    `${percent(hives / opened)} of the hives opened`,
+    "count",
+  ]);
+}
+
+function openedRemark({ hives, size }: Lot, { opened }: LotCount): string {
+  if (opened === size) return "every hive of the lot";
+  const pallets = new Set(hives.map((hive) => hive.pallet).filter((pallet) => pallet !== null));
+  const on = pallets.size > 0 ? `, on ${pallets.size} pallets` : "";
+  return `${percent(opened / size)} of the lot${on}`;
+}
+
+function underRemark(contract: Contract): string {
+  const does = {
+    "left out": "left out of the average",
+    counted: "counted in the average",
+    "rejects the load": `the load is rejected over ${contract.forgivenShare} % of ${contract.forgivenAgainst}`,
+  }[contract.underMinimum];
+  return `dead-outs and hives that lack what is asked of every hive among them; ${does}`;
+}
+
+function averageRemark(contract: Contract, { counted }: LotCount): string {
+  const cap = contract.mostFrames > 0 ? `, each at most ${contract.mostFrames}` : "";
+  const asked =
+    contract.averageFrames > 0 ? `${contract.averageFrames} asked` : "no average is asked";
+  return `of ${counted} hives${cap}; ${asked}`;
+}
+
+function reason(
+  contract: Contract,
+  { average, averageMet, underMet, under, opened }: LotCount,
+): string {
+  const parts = [];
+  if (contract.averageFrames > 0) {
+    const is = average === null ? "no hive counts" : `the sample's average is ${round(average)}`;
+    parts.push(`${is}, ${averageMet ? "at least" : "under"} the ${contract.averageFrames} asked`);
+  }
+  if (contract.underMinimum === "rejects the load") {
+    parts.push(
+      `${under} of ${opened} hives under the minimum ${underMet ? "are forgiven" : "are too many"}`,
+    );
+  }
+  return parts.length === 0 ? "the contract asks nothing of the lot as a whole" : parts.join("; ");
+}
+
+/** What the opened hives tell of the whole lot. */
+export function sureLines(contract: Contract, lot: Lot, confidence: number): LotLine[] {
+  const average = lotAverage(contract, lot, confidence);
+  const share = shareUnder(lot, confidence);
+  const limits =
+    lot.hives.length === lot.size
+      ? "every hive was opened"
+      : `${confidence} % limits for the whole lot, exact for hives drawn singly` +
+        (contract.openedBy === "pallets" ? "; on whole pallets they are too narrow" : "");
+  return [
+    [
+      "How sure",
+      sureness(contract, average),
+      [average.method, average.warning].filter((text) => text !== "").join("; "),
+      "text",
+    ],
+    ["Average of the whole lot, low", average.low ?? "", `${confidence} % interval`, "frames"],
+    ["Average of the whole lot, high", average.high ?? "", "", "frames"],
+    ["Share under the minimum, %", 100 * share.share, "", "percent"],
+    ["Share under the minimum, low, %", 100 * share.low, limits, "percent"],
+    ["Share under the minimum, high, %", 100 * share.high, "", "percent"],
+  ];
+}
+
+/** What the interval says of the whole lot's average against what the contract asks. */
+function sureness({ averageFrames: asked }: Contract, { low, high }: LotAverage): string {
+  if (asked === 0) return "no average is asked";
+  if (low === null || high === null) return "too few hives to tell";
+  if (low >= asked) return "the whole lot's average reaches what is asked";
+  return high < asked
+    ? "the whole lot's average is under what is asked"
+    : "the whole lot's average may be over or under what is asked";
+}
+
+/** Whether the contract says what hives are paid. */
+export function saysFees({ baseFee, grades }: Contract): boolean {
+  return baseFee > 0 || grades.some((grade) => grade.fee > 0);
+}
+
+/** The settlement; a contract that says nothing of money has none. */
+export function payLines(contract: Contract, lot: Lot, delivered: number | null): LotLine[] {
+  if (!saysFees(contract)) {
+    if (delivered === null) return [["Pay", "", "the contract gives no fee", "text"]];
+    throw new Refusal("delivered: the contract gives no fee to settle");
+  }
+  const { lines, total, deposit, balance, currency } = lotPay(contract, lot, delivered);
+  return [
+    ...lines.map((line): LotLine => [
+      `Pay: ${line.label}`,
+      line.amount,
+      line.rate === 0 ? "" : `${round(line.quantity, 4)} x ${round(line.rate, 4)}`,
+      "money",
+    ]),
+    ["Pay in all", total, currency, "money"],
+    ["Deposit", deposit, "", "money"],
+    ["Balance", balance, "", "money"],
+  ];
+}
+
+function percent(share: number): string {
+  return `${round(100 * share)} %`;
+}
+
+function round(value: number, decimals = 2): string {
+  return String(Number(value.toFixed(decimals)));
+}
