@@ -55,6 +55,8 @@ function page(name, text) {
         const to = inPage(name, href);
         return to === null ? inner : `<a href="${to}">${inner}</a>`;
       },
+      // The page stands alone: what a picture shows stands in its text too.
+      image: () => "",
       heading({ tokens, depth }) {
         const inner = this.parser.parseInline(tokens);
         const id = depth === 1 ? name : `${name}-${anchor(inner)}`;

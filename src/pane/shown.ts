@@ -23,3 +23,10 @@ export function shownCell(value: unknown, sign: "." | ",", format = "General"): 
 function isDay(format: string): boolean {
   return /[dy]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]|\\./g, "").replace(/general/i, ""));
 }
+
+/** A chance in percent; one that is all but sure is not said to be sure. */
+export function shownChance(chance: number): string {
+  const percent = Math.round(100 * chance);
+  if (percent === 100 && chance < 1) return "over 99";
+  return percent === 0 && chance > 0 ? "under 1" : String(percent);
+}

@@ -1,7 +1,7 @@
 import { useMemo } from "preact/hooks";
 import type { Contract } from "../../core/contract.js";
 import type { Look } from "../../core/lot.js";
-import { shownDay, shownNumber } from "../shown.js";
+import { shownChance, shownDay, shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
 import { ahead } from "./judging.js";
 import { LineWithBand } from "./line-with-band.js";
@@ -37,7 +37,7 @@ export function Ahead({ contract, looks, size, sign }: Props) {
                     figure(middle),
                     figure(low),
                     figure(high),
-                    chance === null ? "" : figure(Math.round(100 * chance)),
+                    chance === null ? "" : shownChance(chance),
                   )}
                 </li>
               ))}

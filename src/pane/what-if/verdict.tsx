@@ -1,5 +1,5 @@
 import type { Contract } from "../../core/contract.js";
-import { shownNumber } from "../shown.js";
+import { shownChance, shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
 import type { Judged } from "./judging.js";
 
@@ -42,7 +42,7 @@ export function Verdict({ judged, contract, size, opened, sign }: Props) {
             {sure.low !== null && sure.high !== null && (
               <>{t.interval(figure(sure.low), figure(sure.high))} </>
             )}
-            {typeof chance === "number" ? t.chance(figure(Math.round(100 * chance))) : chance}
+            {typeof chance === "number" ? t.chance(shownChance(chance)) : chance}
             {sure.warning !== "" && <span class="quiet"> {sure.warning}.</span>}
           </>
         )}
