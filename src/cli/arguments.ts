@@ -1,5 +1,5 @@
 import { parseArgs, type ParseArgsConfig } from "node:util";
-import { Problem, reason, USAGE } from "./problem.js";
+import { Problem, reason, USAGE } from "../workbook/problem.js";
 
 export const SEE_HELP = "comb-tally --help tells more.";
 

@@ -3,13 +3,13 @@ import { STANDARDS } from "../core/standards.js";
 import { CellError, type Cell } from "../functions/cells.js";
 import { call } from "../functions/declare.js";
 import { yardColumns } from "../functions/yard.js";
-import { addressOf, cellAddress, valuesIn, type Area } from "./area.js";
-import { MAX_CELLS } from "./engine.js";
+import { addressOf, cellAddress, valuesIn, type Area } from "../workbook/area.js";
+import { MAX_CELLS } from "../workbook/engine.js";
 import { overlaps, type YardSheet } from "./find.js";
-import { eachCellOf } from "./formulas.js";
-import { Problem } from "./problem.js";
-import { asSaved } from "./rewrite.js";
-import { tablesOf } from "./tables.js";
+import { eachCellOf } from "../workbook/formulas.js";
+import { Problem } from "../workbook/problem.js";
+import { asSaved } from "../workbook/rewrite.js";
+import { tablesOf } from "../workbook/tables.js";
 
 /** By what a yard sheet is graded: a contract of the terms, or a published standard. */
 export interface Grading {

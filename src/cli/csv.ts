@@ -1,9 +1,9 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { detectDelimiter, formatCsv, parseCsv } from "@cj-tech-master/excelts/csv";
 import { CellError, type Cell } from "../functions/cells.js";
-import type { Area } from "./area.js";
-import { Problem } from "./problem.js";
-import { newWorkbook } from "./save.js";
+import type { Area } from "../workbook/area.js";
+import { Problem } from "../workbook/problem.js";
+import { newWorkbook } from "../workbook/save.js";
 
 /** A text file of cells, with every line as it stands in the file. */
 export interface CsvFile {

@@ -1,6 +1,6 @@
 import { mkdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
-import { Problem, reason } from "./problem.js";
+import { Problem, reason } from "../workbook/problem.js";
 
 export async function readInput(path: string): Promise<Uint8Array> {
   try {

@@ -1,11 +1,11 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { matchHeadings, type Role } from "../core/headings.js";
 import { normalise } from "../core/text.js";
-import { absolute, addressOf, valuesIn, type Area } from "./area.js";
-import { calculatedCells, doubledColumns } from "./doubled.js";
-import { formulasOf } from "./formulas.js";
-import { filledCells, isTerm, segmentsOf, textAt } from "./segments.js";
-import { tableReference, tablesOf, type SheetTable } from "./tables.js";
+import { absolute, addressOf, valuesIn, type Area } from "../workbook/area.js";
+import { calculatedCells, doubledColumns } from "../workbook/doubled.js";
+import { formulasOf } from "../workbook/formulas.js";
+import { filledCells, isTerm, segmentsOf, textAt } from "../workbook/segments.js";
+import { tableReference, tablesOf, type SheetTable } from "../workbook/tables.js";
 
 /** A sheet of hives: its block with the heading row. */
 export interface YardSheet {

@@ -1,5 +1,5 @@
 import { computedColumns, computedHeadings } from "./columns.js";
-import { valuesIn } from "./area.js";
+import { valuesIn } from "../workbook/area.js";
 import { CellError } from "../functions/cells.js";
 import { withColumns, type CsvFile } from "./csv.js";
 import { writeWhole } from "./files.js";
@@ -7,7 +7,7 @@ import { findYardSheets } from "./find.js";
 import { gradingOf, wishOf } from "./grading.js";
 import { hiveReport } from "./hive-report.js";
 import type { Done, Order } from "./order.js";
-import { Problem } from "./problem.js";
+import { Problem } from "../workbook/problem.js";
 import type { Workbook } from "@cj-tech-master/excelts";
 
 /** Puts the computed columns as values behind a yard sheet that is kept as text. */

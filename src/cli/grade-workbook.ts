@@ -1,11 +1,11 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { functions } from "../functions/index.js";
-import { valuesIn } from "./area.js";
-import { calculate } from "./calculate.js";
+import { valuesIn } from "../workbook/area.js";
+import { calculate } from "../workbook/calculate.js";
 import { addColumns, computedHeadings } from "./columns.js";
 import { writeWhole } from "./files.js";
 import { findYardSheets, type YardSheet } from "./find.js";
-import { formulasOf } from "./formulas.js";
+import { formulasOf } from "../workbook/formulas.js";
 import {
   contractNamed,
   gradingOf,
@@ -15,15 +15,15 @@ import {
   type Wish,
 } from "./grading.js";
 import { hiveReport } from "./hive-report.js";
-import { lossesBetween } from "./losses.js";
+import { lossesBetween } from "../workbook/losses.js";
 import type { Done, Order } from "./order.js";
-import { settle } from "./outcome.js";
-import { Problem } from "./problem.js";
+import { settle } from "../workbook/outcome.js";
+import { Problem } from "../workbook/problem.js";
 import { statements } from "./statements.js";
 import { summary } from "./summary.js";
 import { copyTerms, findTerms, nameTerms, sameTerms, type Terms } from "./terms.js";
-import { saveWorkbook } from "./save.js";
-import { partsOf, type OpenedWorkbook } from "./workbook.js";
+import { saveWorkbook } from "../workbook/save.js";
+import { partsOf, type OpenedWorkbook } from "../workbook/workbook.js";
 
 /** Calculates a workbook, with computed columns beside each yard sheet where it has no formulas of ours. */
 export async function gradeWorkbook(

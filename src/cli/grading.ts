@@ -6,7 +6,7 @@ import { normalise } from "../core/text.js";
 import type { Grading } from "./columns.js";
 import type { YardSheet } from "./find.js";
 import type { Order } from "./order.js";
-import { Problem } from "./problem.js";
+import { Problem } from "../workbook/problem.js";
 import type { Terms } from "./terms.js";
 
 /** What the user said of contracts on the command line. */

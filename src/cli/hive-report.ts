@@ -4,7 +4,7 @@ import type { Grading } from "./columns.js";
 import { cellsOf, type YardSheet } from "./find.js";
 import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
-import { Problem } from "./problem.js";
+import { Problem } from "../workbook/problem.js";
 import { textTable } from "./text-table.js";
 
 /** The lines of a yard sheet's hives, one list a grading, hive by hive the same hives. */

@@ -7,11 +7,11 @@ import { gradeCsv } from "./grade-csv.js";
 import { gradeWorkbook } from "./grade-workbook.js";
 import { HELP } from "./help.js";
 import type { Done, Order } from "./order.js";
-import { NOT_ALL_CALCULATED, Problem, USAGE } from "./problem.js";
+import { NOT_ALL_CALCULATED, Problem, USAGE } from "../workbook/problem.js";
 import { progressOn } from "./progress.js";
 import { contractSource, kindOf } from "./source.js";
 import { statement } from "./statement-command.js";
-import { openWorkbook } from "./workbook.js";
+import { openWorkbook } from "../workbook/workbook.js";
 
 /** The terminal, or what stands for it in a test. */
 export interface Terminal {

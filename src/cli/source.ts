@@ -1,9 +1,9 @@
 import { extname } from "node:path";
 import { isStandard, STANDARDS } from "../core/standards.js";
 import { readInput } from "./files.js";
-import { Problem } from "./problem.js";
+import { Problem } from "../workbook/problem.js";
 import { findTerms, type Terms } from "./terms.js";
-import { openWorkbook } from "./workbook.js";
+import { openWorkbook } from "../workbook/workbook.js";
 
 export type Kind = ".xlsx" | ".csv";
 

@@ -4,7 +4,7 @@ import type { Words } from "../functions/statement.js";
 import { COMMON, parsed, SEE_HELP } from "./arguments.js";
 import { readInput, refuseSameFile, refuseToReplace } from "./files.js";
 import type { Done } from "./order.js";
-import { Problem, USAGE } from "./problem.js";
+import { Problem, USAGE } from "../workbook/problem.js";
 import type { Progress } from "./progress.js";
 import { kindOf } from "./source.js";
 import { STATEMENT_HELP } from "./statement-help.js";

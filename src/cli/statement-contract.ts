@@ -5,7 +5,7 @@ import { isStandard } from "../core/standards.js";
 import { normalise } from "../core/text.js";
 import { refuseSameFile } from "./files.js";
 import { contractNamed } from "./grading.js";
-import { Problem } from "./problem.js";
+import { Problem } from "../workbook/problem.js";
 import { contractSource } from "./source.js";
 import type { StatementOrder } from "./statement-command.js";
 import { findTerms, type Terms } from "./terms.js";

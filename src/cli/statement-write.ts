@@ -5,23 +5,23 @@ import { CellError } from "../functions/cells.js";
 import { functions } from "../functions/index.js";
 import { lotStatement } from "../functions/statement.js";
 import type { Statement } from "../functions/statement-model.js";
-import { areaOn, reference, valuesIn, type Area } from "./area.js";
-import { calculate } from "./calculate.js";
+import { areaOn, reference, valuesIn, type Area } from "../workbook/area.js";
+import { calculate } from "../workbook/calculate.js";
 import { computedHeadings } from "./columns.js";
 import { readCsv, toWorkbook } from "./csv.js";
 import { writeWhole } from "./files.js";
 import { cellsOf, findYardSheets, type YardSheet } from "./find.js";
 import { refuseUnsaidDateSystem } from "./grading.js";
 import type { Done } from "./order.js";
-import { settle, type Remark } from "./outcome.js";
-import { Problem } from "./problem.js";
+import { settle, type Remark } from "../workbook/outcome.js";
+import { Problem } from "../workbook/problem.js";
 import type { Progress } from "./progress.js";
-import { saveWorkbook } from "./save.js";
+import { saveWorkbook } from "../workbook/save.js";
 import type { Kind } from "./source.js";
 import { agreed } from "./statement-contract.js";
 import type { StatementOrder } from "./statement-command.js";
-import { statementFile } from "./statement-file.js";
-import { openWorkbook } from "./workbook.js";
+import { statementFile } from "../workbook/statement-file.js";
+import { openWorkbook } from "../workbook/workbook.js";
 
 /** Reads the yard sheet and its terms, calculates what they hold, and writes the statement on a lot. */
 export async function writeStatement(

@@ -1,8 +1,8 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { dayOfSerial, showDay } from "../core/serial.js";
 import { NAMESPACE } from "../functions/namespace.js";
-import { addressOf, valuesIn } from "./area.js";
-import { formulasOf } from "./formulas.js";
+import { addressOf, valuesIn } from "../workbook/area.js";
+import { formulasOf } from "../workbook/formulas.js";
 import { textTable } from "./text-table.js";
 
 /** Functions that spill a table to read, and not a row for each row of the sheet. */

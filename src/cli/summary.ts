@@ -1,4 +1,4 @@
-import type { Outcome, Remark } from "./outcome.js";
+import type { Outcome, Remark } from "../workbook/outcome.js";
 import { paragraph } from "./text-table.js";
 
 /** How many cells are listed before the rest is only counted. */

@@ -1,10 +1,10 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { contractNames } from "../core/contract-reading.js";
 import { Refusal } from "../core/refusal.js";
-import { areaAt, areaOn, reference, valuesIn, type Area } from "./area.js";
-import { Problem } from "./problem.js";
-import { isTerm, textAt } from "./segments.js";
-import { resolve, tablesOf } from "./tables.js";
+import { areaAt, areaOn, reference, valuesIn, type Area } from "../workbook/area.js";
+import { Problem } from "../workbook/problem.js";
+import { isTerm, textAt } from "../workbook/segments.js";
+import { resolve, tablesOf } from "../workbook/tables.js";
 
 /** The block of terms by which hives are graded, a contract a column. */
 export interface Terms {

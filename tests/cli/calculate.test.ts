@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { calculate } from "../../src/cli/calculate.js";
-import { settle, type Outcome } from "../../src/cli/outcome.js";
-import { saveWorkbook } from "../../src/cli/save.js";
-import { openWorkbook, partsOf, textOf } from "../../src/cli/workbook.js";
+import { calculate } from "../../src/workbook/calculate.js";
+import { settle, type Outcome } from "../../src/workbook/outcome.js";
+import { saveWorkbook } from "../../src/workbook/save.js";
+import { openWorkbook, partsOf, textOf } from "../../src/workbook/workbook.js";
 import { CellError } from "../../src/functions/cells.js";
 import type { SheetFunction } from "../../src/functions/declare.js";
 import { excelFile, formula, sheetData, spill, table, type FileParts } from "./excel-file.js";

@@ -1,7 +1,7 @@
 import { Workbook, type Cell as SheetCell, type CellValue } from "@cj-tech-master/excelts";
 import { describe, it } from "vitest";
-import { calculate } from "../../src/cli/calculate.js";
-import { settle } from "../../src/cli/outcome.js";
+import { calculate } from "../../src/workbook/calculate.js";
+import { settle } from "../../src/workbook/outcome.js";
 import { functions } from "../../src/functions/index.js";
 import { cases } from "../cases/all.js";
 import type { Case, Input } from "../cases/cases.js";

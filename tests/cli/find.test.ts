@@ -1,6 +1,6 @@
 import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
 import { describe, expect, it } from "vitest";
-import { addressOf } from "../../src/cli/area.js";
+import { addressOf } from "../../src/workbook/area.js";
 import { computedHeadings } from "../../src/cli/columns.js";
 import { findYardSheets } from "../../src/cli/find.js";
 import { findTerms } from "../../src/cli/terms.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { outsideTexts, pieces, slide } from "../../src/cli/formula-text.js";
-import { asSaved, callsOurs, traced, withoutSingles } from "../../src/cli/rewrite.js";
+import { outsideTexts, pieces, slide } from "../../src/workbook/formula-text.js";
+import { asSaved, callsOurs, traced, withoutSingles } from "../../src/workbook/rewrite.js";
 
 describe("a formula cut into pieces", () => {
   it("is the same formula when joined", () => {

@@ -1,4 +1,3 @@
-import { posix } from "node:path";
 import { xmlDecode } from "@cj-tech-master/excelts";
 import { ELEMENTS, PARTS } from "./kinds.js";
 import { textOf, type Parts } from "./workbook.js";
@@ -80,10 +79,17 @@ function relationsOf(parts: Parts, path: string): Map<string, string> {
     const target = /\bTarget="([^"]*)"/.exec(tag)?.[1] ?? "";
     const id = /\bId="([^"]*)"/.exec(tag)?.[1] ?? "";
     if (/TargetMode="External"/.test(tag)) continue;
-    relations.set(
-      id,
-      posix.normalize(target.startsWith("/") ? target.slice(1) : `${folder}/${target}`),
-    );
+    relations.set(id, resolved(target.startsWith("/") ? target : `${folder}/${target}`));
   }
   return relations;
+}
+
+/** `xl/worksheets/../charts/chart1.xml` as the zip names it. */
+function resolved(path: string): string {
+  const parts: string[] = [];
+  for (const part of path.split("/")) {
+    if (part === "..") parts.pop();
+    else if (part !== "" && part !== ".") parts.push(part);
+  }
+  return parts.join("/");
 }
