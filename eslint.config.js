@@ -52,7 +52,7 @@ export default defineConfig(
     },
   },
   {
-    files: ["src/pane/main.tsx"],
+    files: ["src/pane/open.ts"],
     rules: { "no-restricted-globals": ["error", ...ban(OFFICE.slice(1), HOST)] },
   },
   {

@@ -1,15 +1,10 @@
-import { readFileSync } from "node:fs";
 import { JSDOM, type DOMWindow } from "jsdom";
 import { describe, expect, it, vi } from "vitest";
 import { readFunctionsJson } from "../host/functions-json.js";
+import { built, openPane } from "./built-page.js";
 import { FakeExcel } from "./fake-excel.js";
 import { named, SHEETS } from "./port-contract.js";
 import { violationsIn } from "./render.js";
-
-const built = (name: string) =>
-  readFileSync(new URL(`../../dist/addin/${name}`, import.meta.url), "utf8");
-
-const list = () => Promise.resolve({ json: () => JSON.parse(built("functions.json")) });
 
 describe("the pane in Excel", async () => {
   const window = await openPane((into) => new FakeExcel(SHEETS, named()).install(into));
@@ -95,13 +90,38 @@ describe("the pane without Excel", () => {
   });
 });
 
+describe("the pane's own file", () => {
+  it("is fetched after the functions stand", async () => {
+    const order: string[] = [];
+    await openPane(
+      (into) => {
+        new FakeExcel(SHEETS).install(into);
+        const associate = () => void order.push("function");
+        Object.assign(into, { CustomFunctions: { associate } });
+      },
+      { onFetch: (name) => order.push(name) },
+    );
+    expect(order[0]).toBe("addin.js");
+    expect(order.slice(1, -1)).toEqual(readFunctionsJson().functions.map(() => "function"));
+    expect(order.at(-1)).toMatch(/^pane\.\w+\.js$/);
+  });
+
+  it("is missed in words where it cannot be fetched", async () => {
+    const window = await openPane((into) => new FakeExcel(SHEETS).install(into), {
+      served: (name) => !name.startsWith("pane.") || name === "pane.html",
+    });
+    expect(status(window)).toMatch(/could not be fetched.*functions in your cells go on/);
+    expect(await violationsIn(window)).toEqual([]);
+  });
+});
+
 it.each([
   ["the network is gone", () => Promise.reject(new Error("offline"))],
   ["a server answers something else", () => Promise.resolve({ json: () => ({}) })],
 ])(
   "says that the list could not be read, and that the functions may work: %s",
   async (_, fetch) => {
-    const window = await openPane((into) => new FakeExcel(SHEETS).install(into), fetch);
+    const window = await openPane((into) => new FakeExcel(SHEETS).install(into), { fetch });
     const about = await openAbout(window);
     await vi.waitFor(() => expect(about.textContent).toMatch(/could not be read.*may work/s));
   },
@@ -164,19 +184,6 @@ describe("the colours, by the contrast that WCAG 2.2 asks (1.4.3 and 1.4.11)", (
     expect(contrastOf("#777777", "#ffffff")).toBeCloseTo(4.48, 2);
   });
 });
-
-/** The built page with the built script run in it, once it has said where it is. */
-async function openPane(
-  install: (window: DOMWindow) => void,
-  fetch: () => Promise<unknown> = list,
-): Promise<DOMWindow> {
-  const { window } = new JSDOM(built("pane.html"), { runScripts: "outside-only" });
-  Object.assign(window, { fetch });
-  install(window);
-  window.eval(built("addin.js"));
-  await vi.waitFor(() => expect(window.document.body.textContent).not.toContain("Waiting for"));
-  return window;
-}
 
 async function openAbout({ document, MouseEvent }: DOMWindow): Promise<HTMLElement> {
   document.querySelector("#tab-about")!.dispatchEvent(new MouseEvent("click", { bubbles: true }));

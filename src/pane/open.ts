@@ -1,15 +1,11 @@
 import packageJson from "../../package.json" with { type: "json" };
-import { associateAll } from "../functions/excel.js";
 import type { ListedFunction } from "./context.js";
 import { excelWorkbook } from "./excel.js";
 import { mount } from "./mount.js";
 import { texts } from "./texts.js";
 
-associateAll();
-// A runtime without a page runs the functions alone.
-if (typeof document !== "undefined") void start(document.getElementById("pane")!);
-
-async function start(into: HTMLElement): Promise<void> {
+/** Opens the pane in an element of the page, once Excel has said that it is there. */
+export async function open(into: HTMLElement): Promise<void> {
   // Office is missing where Microsoft's script could not be fetched.
   const inExcel =
     typeof Office !== "undefined" && (await Office.onReady()).host === Office.HostType.Excel;
