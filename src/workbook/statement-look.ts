@@ -42,7 +42,7 @@ export function formatOf(cell: StatementCell, moneyDecimals: number): string {
     case "count":
       return "#,##0";
     case "frames":
-      return "0.0##";
+      return `0.0${"#".repeat(Math.max(3, cell.decimals ?? 0) - 1)}`;
     case "quantity":
       return "#,##0.0###";
     case "rate":
