@@ -1,7 +1,12 @@
 import { Refusal } from "../../src/core/refusal.js";
 import { address, cellOf, samePlace, within } from "../../src/pane/places.js";
-import type { Block, Entry, Place, Region, Step, Workbook } from "../../src/pane/port.js";
+import { layoutOf } from "../../src/functions/statement-layout.js";
+import type { Statement } from "../../src/functions/statement-model.js";
+import type { Block, Entry, Handed, Place, Region, Step, Workbook } from "../../src/pane/port.js";
 import { checkShape, filled, isFormula, typed, unexpected } from "../../src/pane/stands.js";
+import { fitName, freeName } from "../../src/pane/start/names.js";
+import { gridOf } from "../../src/pane/statement/grid.js";
+import { texts } from "../../src/pane/texts.js";
 
 /** A table or defined name of a workbook in memory, over a place. */
 export interface Named {
@@ -111,6 +116,20 @@ export class MemoryWorkbook implements Workbook {
     return before.flatMap((undo) => undo?.() ?? []).reverse();
   }
 
+  /** As a sheet of its own, of which the values and their formats are kept. */
+  async statement(name: string, statement: Statement): Promise<Handed> {
+    const sheet = freeName(fitName(name), [...this.sheets.keys()]);
+    const { entries, formats } = gridOf(layoutOf(statement), statement.moneyDecimals);
+    const place = { sheet, row: 0, column: 0, rows: entries.length, columns: entries[0]!.length };
+    const expect = entries.map((row) => row.map(() => ""));
+    await this.write([
+      { kind: "add sheet", name: sheet },
+      { kind: "put", place, expect, put: entries, formats },
+    ]);
+    const undo: Step = { kind: "drop sheet", name: sheet, expect: { place, entries } };
+    return { sentence: texts.statement.added(sheet, []), undo: [undo] };
+  }
+
   private refused(step: Step, all: readonly Step[]): string | null {
     switch (step.kind) {
       case "put":
@@ -131,7 +150,9 @@ export class MemoryWorkbook implements Workbook {
       case "drop sheet": {
         const used = this.used(step.name);
         if (!this.sheets.has(step.name)) return `there is no sheet ${step.name}`;
-        return used === null ? null : filled(used, this.emptied(used, all));
+        if (used === null) return null;
+        if (step.expect === undefined) return filled(used, this.emptied(used, all));
+        return this.otherThan(step.expect, used);
       }
     }
   }
@@ -167,6 +188,14 @@ export class MemoryWorkbook implements Workbook {
       }
     }
     return null;
+  }
+
+  /** What stands on a sheet besides what is expected there. */
+  private otherThan({ place, entries }: Pick<Block, "place" | "entries">, used: Place) {
+    const rest = this.block(used).entries.map((row, r) =>
+      row.map((entry, c) => (within(place, cellOf(used, r, c)) === null ? entry : "")),
+    );
+    return unexpected(place, this.block(place).entries, entries) ?? filled(used, rest);
   }
 
   /** What a sheet's cells hold once the steps are made. */
@@ -208,7 +237,7 @@ export class MemoryWorkbook implements Workbook {
       case "add sheet":
         return () => [{ kind: "drop sheet", name: step.name }];
       case "drop sheet":
-        return () => [{ kind: "add sheet", name: step.name }];
+        return step.expect ? null : () => [{ kind: "add sheet", name: step.name }];
     }
   }
 
