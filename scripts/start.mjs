@@ -17,7 +17,11 @@ listen(port);
 
 function listen(/** @type {number} */ at) {
   const server = createServer((request, response) => {
-    files(request, response, () => response.writeHead(404).end("There is no such file here.\n"));
+    files(
+      request,
+      response,
+      () => void response.writeHead(404).end("There is no such file here.\n"),
+    );
   });
   server.once("error", (/** @type {NodeJS.ErrnoException} */ error) => {
     if (error.code !== "EADDRINUSE" || at === LAST_PORT) throw error;

@@ -1,13 +1,14 @@
 import { Refusal } from "../core/refusal.js";
 import { address, cellOf, samePlace, within } from "../pane/places.js";
-import type { Block, Entry, Place, Region, Step, Workbook } from "../pane/port.js";
+import type { Statement } from "../functions/statement-model.js";
+import type { Block, Entry, Handed, Place, Region, Step, Workbook } from "../pane/port.js";
 import { checkShape, filled, unexpected } from "../pane/stands.js";
 import type { Named, Sheets } from "./sheets.js";
 
 type Put = Extract<Step, { kind: "put" }>;
 
 /** A workbook whose sheets stand in this program: nothing comes between the look and the change. */
-export class LocalWorkbook implements Workbook {
+export abstract class LocalWorkbook implements Workbook {
   constructor(private readonly sheets: Sheets) {}
 
   async regions(): Promise<readonly Region[]> {
@@ -47,6 +48,8 @@ export class LocalWorkbook implements Workbook {
     return back.flatMap((undo) => undo?.() ?? []).reverse();
   }
 
+  abstract statement(name: string, statement: Statement): Promise<Handed>;
+
   private refused(step: Step, all: readonly Step[]): string | null {
     switch (step.kind) {
       case "put":
@@ -68,7 +71,9 @@ export class LocalWorkbook implements Workbook {
       case "drop sheet": {
         if (!this.sheets.has(step.name)) return `there is no sheet ${step.name}`;
         const used = this.sheets.used(step.name);
-        return used === null ? null : filled(used, this.entriesAfter(used, all));
+        if (used === null) return null;
+        if (step.expect === undefined) return filled(used, this.entriesAfter(used, all));
+        return this.otherThan(step.expect, used);
       }
     }
   }
@@ -113,13 +118,23 @@ export class LocalWorkbook implements Workbook {
     return merged ? `${address(place)} has merged cells, ${address(merged)}` : null;
   }
 
+  /** What stands on a sheet besides what is expected there. */
+  private otherThan({ place, entries }: Pick<Block, "place" | "entries">, used: Place) {
+    const rest = this.sheets
+      .block(used)
+      .entries.map((row, r) =>
+        row.map((entry, c) => (within(place, cellOf(used, r, c)) === null ? entry : "")),
+      );
+    return unexpected(place, this.sheets.block(place).entries, entries) ?? filled(used, rest);
+  }
+
   /** What a sheet's cells hold once the steps are made. */
   private entriesAfter(used: Place, all: readonly Step[]): Entry[][] {
     return this.sheets.block(used).entries.map((row, r) =>
       row.map((entry, c) => {
         const cell = cellOf(used, r, c);
         const put = all.find((s): s is Put => s.kind === "put" && within(s.place, cell) !== null);
-        return put?.put[cell.row - put.place.row]![cell.column - put.place.column]! ?? entry;
+        return put ? put.put[cell.row - put.place.row]![cell.column - put.place.column]! : entry;
       }),
     );
   }
@@ -151,7 +166,7 @@ export class LocalWorkbook implements Workbook {
       case "add sheet":
         return () => [{ kind: "drop sheet", name: step.name }];
       case "drop sheet":
-        return () => [{ kind: "add sheet", name: step.name }];
+        return step.expect ? null : () => [{ kind: "add sheet", name: step.name }];
     }
   }
 

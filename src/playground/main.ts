@@ -4,14 +4,12 @@ import { mount } from "../pane/mount.js";
 import { Problem } from "../workbook/problem.js";
 import { describedFunctions } from "./described.js";
 import { ask, type Said } from "./dialog.js";
+import { download, fileName } from "./download.js";
 import type { WorkbookFile } from "./file.js";
 import type { Grid } from "./grid.js";
 import type { Session } from "./session.js";
 import { texts } from "./texts.js";
 import { Why } from "./why.js";
-
-/** More than this no yard sheet weighs, and a page would stand still over it. */
-const MAX_MEGABYTES = 40;
 
 const byId = <T extends HTMLElement>(id: string) => document.getElementById(id) as T;
 const dialog = byId<HTMLDialogElement>("ask");
@@ -59,9 +57,10 @@ async function take(file: File | undefined): Promise<void> {
   openInput.value = "";
   if (!file) return;
   if (!/\.xlsx$/i.test(file.name)) return void say(texts.notXlsx(file.name));
-  if (file.size > MAX_MEGABYTES * 1e6) return void say(texts.tooLarge(file.name, MAX_MEGABYTES));
-  if (!(await mayLeave())) return;
   await guarded(async () => {
+    const { refuseHuge } = await import("../workbook/unpack.js");
+    refuseHuge(file.size, file.name);
+    if (!(await mayLeave())) return;
     say(texts.reading(file.name));
     await open({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
   });
@@ -114,7 +113,7 @@ async function save(): Promise<void> {
     texts.cancel,
   ]);
   if (!isWanted) return void say(texts.ready);
-  const name = `${session.file.name.replace(/\.xlsx$/i, "").replace(/\W+/g, "-")}-calculated.xlsx`;
+  const name = `${fileName(session.file.name.replace(/\.xlsx$/i, ""))}-calculated.xlsx`;
   download(bytes, name);
   say(texts.saved(name));
 }
@@ -122,15 +121,6 @@ async function save(): Promise<void> {
 function firstOf(list: readonly string[]): string[] {
   const few = list.slice(0, 12);
   return list.length > few.length ? [...few, texts.more(list.length - few.length)] : few;
-}
-
-function download(bytes: Uint8Array, name: string): void {
-  const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
 /** Says what a step was refused for, and goes on with what is open. */

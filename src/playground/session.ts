@@ -5,7 +5,7 @@ import type { WorkbookFile, Written } from "./file.js";
 import type { Grid } from "./grid.js";
 import { GridSheets } from "./grid-sheets.js";
 import { stateOf } from "./grid-state.js";
-import { LocalWorkbook } from "./local-workbook.js";
+import { GridWorkbook } from "./grid-workbook.js";
 
 /** Changes by which cells come to stand elsewhere, so that a file's other parts no longer fit them. */
 const MOVES =
@@ -52,7 +52,7 @@ export async function openSession(grid: Grid, file: WorkbookFile): Promise<Sessi
   });
   return {
     file,
-    workbook: new LocalWorkbook(new GridSheets(shown, lockedSheets)),
+    workbook: new GridWorkbook(new GridSheets(shown, lockedSheets)),
     grid: shown,
     isChanged: () => isChanged,
     notKept: () => [...notKept],

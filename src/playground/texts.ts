@@ -4,8 +4,6 @@ export const texts = {
   opened: (name: string) => `Opened ${name}.`,
   reading: (name: string) => `Reading ${name}…`,
   calculating: "Calculating…",
-  tooLarge: (name: string, megabytes: number) =>
-    `${name} is larger than ${megabytes} MB, which a page cannot hold. Use the command line for it, or open a part.`,
   notXlsx: (name: string) =>
     `${name} is no .xlsx file. Save it as an Excel Workbook (.xlsx) first, then open it here.`,
   fault: (message: string) => `Something went wrong here, and nothing was changed: ${message}`,
@@ -26,6 +24,8 @@ export const texts = {
   cancel: "Cancel",
   close: "Close",
   saved: (name: string) => `${name} is saved where your browser puts downloads.`,
+  statement: (name: string) =>
+    `The statement is saved as ${name}, where your browser puts downloads.`,
   showPane: "Show the pane",
   showSheet: "Show the sheet",
   why: (address: string, sentence: string) => `${address}: ${sentence}`,

@@ -68,13 +68,10 @@ export async function openPlayground(
 /** Waits until the page has said something. */
 export async function said(page: Page, what: RegExp): Promise<string> {
   const { source } = what;
-  const handle = await page.waitForFunction(
-    (pattern) => {
-      const text = document.getElementById("status")?.textContent ?? "";
-      return new RegExp(pattern).test(text) ? text : false;
-    },
-    source,
-  );
+  const handle = await page.waitForFunction((pattern) => {
+    const text = document.getElementById("status")?.textContent ?? "";
+    return new RegExp(pattern).test(text) ? text : false;
+  }, source);
   return String(await handle.jsonValue());
 }
 
@@ -142,5 +139,9 @@ export async function choose(page: Page, sheet: string, address: string): Promis
   );
   // The grid draws, and takes the keys, a frame later.
   await page.waitForTimeout(200);
-  await page.locator("#grid canvas").first().focus().catch(() => {});
+  await page
+    .locator("#grid canvas")
+    .first()
+    .focus()
+    .catch(() => {});
 }

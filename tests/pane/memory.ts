@@ -1,7 +1,12 @@
+import { layoutOf } from "../../src/functions/statement-layout.js";
+import type { Statement } from "../../src/functions/statement-model.js";
 import { LocalWorkbook } from "../../src/playground/local-workbook.js";
 import type { Named as NamedPlace, Sheets } from "../../src/playground/sheets.js";
-import type { Block, Entry, Place } from "../../src/pane/port.js";
+import type { Block, Entry, Handed, Place, Step } from "../../src/pane/port.js";
 import { isFormula, typed } from "../../src/pane/stands.js";
+import { fitName, freeName } from "../../src/pane/start/names.js";
+import { gridOf } from "../../src/pane/statement/grid.js";
+import { texts } from "../../src/pane/texts.js";
 
 /** A table or defined name of a workbook in memory, over a place. */
 export type Named = Omit<NamedPlace, "name">;
@@ -56,6 +61,20 @@ export class MemoryWorkbook extends LocalWorkbook {
 
   set sign(sign: "." | ",") {
     this.memory.sign = sign;
+  }
+
+  /** As a sheet of its own, of which the values and their formats are kept. */
+  async statement(name: string, statement: Statement): Promise<Handed> {
+    const sheet = freeName(fitName(name), [...this.memory.sheets.keys()]);
+    const { entries, formats } = gridOf(layoutOf(statement), statement.moneyDecimals);
+    const place = { sheet, row: 0, column: 0, rows: entries.length, columns: entries[0]!.length };
+    const expect = entries.map((row) => row.map(() => ""));
+    await this.write([
+      { kind: "add sheet", name: sheet },
+      { kind: "put", place, expect, put: entries, formats },
+    ]);
+    const undo: Step = { kind: "drop sheet", name: sheet, expect: { place, entries } };
+    return { sentence: texts.statement.added(sheet, []), undo: [undo] };
   }
 
   /** Every filled or formatted cell, to compare a workbook with what it was. */
