@@ -1,4 +1,5 @@
 import { existsSync } from "node:fs";
+import { readFile } from "node:fs/promises";
 import { chromium, type Browser, type Page } from "playwright-core";
 
 const PLACES = [
@@ -128,6 +129,9 @@ export async function typeInto(page: Page, sheet: string, address: string, text:
 }
 
 export async function choose(page: Page, sheet: string, address: string): Promise<void> {
+  // The keys go to whatever was clicked last.
+  const grid = (await page.locator("#grid").boundingBox())!;
+  await page.mouse.click(grid.x + grid.width / 2, grid.y + grid.height / 2);
   await page.evaluate(
     ([name, cell]) => {
       const { grid } = globalThis.combTally!.session()!;
@@ -137,11 +141,26 @@ export async function choose(page: Page, sheet: string, address: string): Promis
     },
     [sheet, address],
   );
-  // The grid draws, and takes the keys, a frame later.
-  await page.waitForTimeout(200);
-  await page
-    .locator("#grid canvas")
-    .first()
-    .focus()
-    .catch(() => {});
+  // The grid draws, and takes the keys, some frames later.
+  await page.waitForTimeout(300);
+}
+
+/** Gives the page a file by its button. */
+export async function openFile(page: Page, name: string, bytes: Uint8Array): Promise<string> {
+  const buffer = Buffer.from(bytes);
+  await page.locator("#status").evaluate((status) => (status.textContent = ""));
+  await page.setInputFiles("#open", { name, mimeType: "application/octet-stream", buffer });
+  return said(page, /^(?!Reading )./);
+}
+
+/** Saves what is open, and answers the file with what was said before. */
+export async function saveFile(page: Page): Promise<{ bytes: Buffer; told: string }> {
+  await page.click("#save");
+  await page.locator("#ask[open]").waitFor();
+  const told = (await page.textContent("#ask")) ?? "";
+  const [file] = await Promise.all([
+    page.waitForEvent("download"),
+    page.locator("#ask").getByRole("button", { name: "Save" }).click(),
+  ]);
+  return { bytes: await readFile(await file.path()), told };
 }
