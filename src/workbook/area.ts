@@ -57,8 +57,12 @@ export function areaAt(workbook: Workbook, text: string): Area | null {
 }
 
 export function areaOn(sheet: Worksheet, address: string): Area {
+  return { sheet, ...spanOf(address) };
+}
+
+export function spanOf(address: string): Omit<Area, "sheet"> {
   const { s, e } = decodeRange(address.replace(/\$/g, ""));
-  return { sheet, top: s.r + 1, left: s.c + 1, bottom: e.r + 1, right: e.c + 1 };
+  return { top: s.r + 1, left: s.c + 1, bottom: e.r + 1, right: e.c + 1 };
 }
 
 export function overlaps(a: Area, b: Area): boolean {

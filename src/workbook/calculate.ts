@@ -10,7 +10,7 @@ import { emptySpill, formulasOf, type Formula, type Result } from "./formulas.js
 import { calculable, isAnchored, type Surroundings } from "./prepare.js";
 import { filledBy, fillBlock, isSame, toCellValue, type Rows } from "./spread.js";
 import { tablesOf } from "./tables.js";
-import { heldAsFormula, unsupported } from "./unsupported.js";
+import { heldAsFormula, TOO_LARGE, unsupported } from "./unsupported.js";
 
 /** What the engine has left in the cells, and what it told on the way. */
 export interface Calculated {
@@ -69,8 +69,12 @@ export function calculate(
   const refill = new Map(
     formulas.map((formula, number) => [number, isKept(number) ? () => {} : emptySpill(formula)]),
   );
+  const textFor = (formula: Formula, number: number): string => {
+    if (isKept(number)) return heldAsFormula(formula);
+    return reasons.get(number) === TOO_LARGE ? "#VALUE!" : calculable(formula, number, around);
+  };
   const byId = new Map(functions.map((fn) => [fn.id, fn]));
-  const answers = answered(formulas, { functions: byId, tables, constants });
+  const answers = answered(formulas, { functions: byId, tables, constants }, reasons);
   for (const [number, rows] of answers) {
     errors.set(number, errorsIn(rows, undefined));
     putIn(formulas[number]!, rows);
@@ -80,7 +84,7 @@ export function calculate(
   for (let pass = 1; left > 0 && pass <= MOST_PASSES; pass++) {
     formulas.forEach((formula, number) => {
       if (answers.has(number) || (pass > 1 && !isAnchored(formula))) return;
-      place(formula, isKept(number) ? heldAsFormula(formula) : calculable(formula, number, around));
+      place(formula, textFor(formula, number));
     });
     spread = new Map();
     calculateFormulas(workbook as WorkbookLike);

@@ -26,10 +26,12 @@ export interface Ground {
 export function answered(
   formulas: readonly Formula[],
   ground: Ground,
+  reasons: ReadonlyMap<number, string>,
 ): ReadonlyMap<number, readonly (readonly Cell[])[]> {
   const answers = new Map<number, readonly (readonly Cell[])[]>();
   const isAlone = formulas.length === 1;
   for (const [number, formula] of formulas.entries()) {
+    if (reasons.has(number)) continue;
     const rows = direct(formula, ground);
     if (rows) answers.set(number, rows);
     const known = rows ? isWithin(filledBy(formula, rows), formula.area) : formula.fills === "one";
