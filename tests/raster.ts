@@ -32,7 +32,7 @@ export const BROOD_COLOURS = [
   ...["#c9a46b", "#7d572d", "#fdfdf6"],
   ...["#c9a46c", "#7d572e", "#fbfbf0", "#b3a27a"],
   ...["#a8702f", "#b98040"],
-  ...["#8f5c24", "#c08f52", "#e6c592"],
+  ...["#7c4d1c", "#cf9f60", "#f2dcb4"],
 ];
 
 /** The comb of a deep in a picture: 79 cells of 15 units, 43 rows of 13, from its own corner. */

@@ -25,7 +25,7 @@ const LOOKS: Readonly<Record<Content, Look>> = {
   "young larva": ["#c9a46b", ["#7d572d", 11], ["#fdfdf6", 5]],
   "old larva": ["#c9a46c", ["#7d572e", 12], ["#fbfbf0", 9.5], ["#b3a27a", 2.5, 2]],
   "capped worker": ["#a8702f", ["#b98040", 11]],
-  "capped drone": ["#8f5c24", ["#c08f52", 13], ["#e6c592", 6]],
+  "capped drone": ["#7c4d1c", ["#cf9f60", 12.5], ["#f2dcb4", 6]],
   empty: [WALLS, [HOLLOW, 12.5]],
   honey: ["#f3e6c4", ["#fcf5e1", 12]],
   pollen: [WALLS, ["#d9822b", 10]],
