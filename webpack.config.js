@@ -51,6 +51,7 @@ function addin(/** @type {string} */ origin) {
             to: "[name][ext]",
             transform: (text) => helpPage(text.toString(), reference(path("src/functions")), docs),
           },
+          { from: "docs/eye-guide.html", to: "[name][ext]", info: { minimized: true } },
           { from: "manifest/manifest.xml", transform },
           { from: "manifest/assets/*.png", to: "assets/[name][ext]" },
         ],
