@@ -7,7 +7,7 @@ import { CellError } from "../functions/cells.js";
 import { keyOf, readSheets } from "./columns/yard.js";
 import { columnOf } from "./contract/changes.js";
 import { draftOf, faultsOf, type Draft } from "./contract/draft.js";
-import { Review } from "./contract/editor.js";
+import { Review } from "./contract/review.js";
 import { readTables } from "./contract/tables.js";
 import { useWatched } from "./context.js";
 import { rangeName } from "./address.js";
@@ -177,7 +177,7 @@ export function WhatIf() {
           )}
         </>
       )}
-      <Review table={choice.table} draft={draft} sign={sign} settle={settle} />
+      <Review table={choice.table} draft={draft} sign={sign} held={null} settle={settle} />
     </>
   );
 }
