@@ -22,8 +22,6 @@ function addin(/** @type {string} */ origin) {
     name: "addin",
     target: ["web", "es2022"],
     entry: "./src/pane/main.ts",
-    externalsType: "var",
-    externals: native,
     output: {
       path: path("dist/addin"),
       filename: "addin.js",

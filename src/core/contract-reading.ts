@@ -1,6 +1,6 @@
 import { frameOf } from "./comb.js";
 import type { Contract, Grade } from "./contract.js";
-import { checkContract } from "./contract-check.js";
+import { checkContract, Contradiction } from "./contract-check.js";
 import { quote, Refusal } from "./refusal.js";
 import { GRADE_PARTS, TERMS, type Term, type TermKind } from "./terms.js";
 import { normalise } from "./text.js";
@@ -58,9 +58,9 @@ export function fromColumn(name: string, values: ReadonlyMap<string, unknown>): 
     read.delete(label);
     return leftOut(value) ? null : value;
   };
+  const written = writtenIn(values);
   const decimal = take("decimal sign");
   const percents = take("percents written as");
-  const written = { comma: decimal === ",", fractions: percents === "fraction" };
   const fields = TERMS.map((term): [string, unknown] => {
     const value =
       term.field === "decimal"
@@ -76,7 +76,7 @@ export function fromColumn(name: string, values: ReadonlyMap<string, unknown>): 
   const grades = readGrades(take, written);
   const unknown = [...read.keys()].find((label) => !leftOut(read.get(label)));
   if (unknown !== undefined) {
-    throw new Refusal(`${quote(unknown)} is no term that is known${suggestion(unknown)}`);
+    throw new Refusal(unknownTerm(unknown));
   }
   const contract = { ...Object.fromEntries(fields), name, grades } as unknown as Contract;
   const boxFrame = contract.boxFrame ?? contract.frame;
@@ -84,19 +84,45 @@ export function fromColumn(name: string, values: ReadonlyMap<string, unknown>): 
   return checkContract({ ...contract, boxFrame, dateSystem });
 }
 
+/** How a contract's own figures are written, by two of its terms. */
+export interface Written {
+  /** Whether a text has its decimals after a comma. */
+  readonly comma: boolean;
+  /** Whether percents are written as fractions. */
+  readonly fractions: boolean;
+}
+
+/** How the figures in a contract's column are written. */
+export function writtenIn(values: ReadonlyMap<string, unknown>): Written {
+  return {
+    comma: values.get("decimal sign") === ",",
+    fractions: values.get("percents written as") === "fraction",
+  };
+}
+
+/** What may stand in the cell of a term, or of a part of a grade; null for a label that is neither. */
+export function kindOf(label: string): TermKind | null {
+  const part = GRADE_LABEL.exec(label)?.[2] as keyof typeof GRADE_PARTS | undefined;
+  if (part !== undefined) return GRADE_PARTS[part];
+  return TERMS.find((term) => term.label === label)?.value ?? null;
+}
+
+/** Says of a label that it is no term, and which it may have been meant for. */
+export function unknownTerm(label: string): string {
+  return `${quote(label)} is no term that is known${suggestion(label)}`;
+}
+
 /**
- * Reads what is written for one term alone, as a whole contract would; nothing where it is left out.
+ * Reads what is written for one term alone, as a whole contract would; null where it is left out.
  *
  * @param label - of a term, or of a part of a grade
- * @param fractions - whether percents are written as fractions
  * @throws Refusal that names the term and what was expected, or says that there is no such term
  */
-export function readTerm(label: string, value: unknown, fractions = false): unknown {
+export function readTerm(label: string, value: unknown, written: Written): unknown {
   if (leftOut(value)) return null;
-  const part = GRADE_LABEL.exec(label)?.[2] as keyof typeof GRADE_PARTS | undefined;
-  const kind = part ? GRADE_PARTS[part] : TERMS.find((term) => term.label === label)?.value;
-  if (kind !== undefined) return parse(label, kind, value, { comma: false, fractions });
-  throw new Refusal(`${quote(label)} is no term that is known${suggestion(label)}`);
+  const kind = kindOf(label);
+  if (kind !== null) return parse(label, kind, value, written);
+  throw new Refusal(unknownTerm(label));
 }
 
 function missing(term: Term): unknown {
@@ -116,7 +142,9 @@ function readGrades(take: (label: string) => unknown, written: Written): Grade[]
   const filled = rows.map((row) => Object.values(row).some((value) => value !== null));
   return rows.slice(0, filled.lastIndexOf(true) + 1).map((row, i) => {
     if (row.name === null)
-      throw new Refusal(`grade ${i + 1} has no name: fill "grade ${i + 1} name"`);
+      throw new Contradiction(`grade ${i + 1} has no name: fill "grade ${i + 1} name"`, [
+        `grade ${i + 1} name`,
+      ]);
     const { name, frames, brood, fee } = row as { [K in keyof Grade]: Grade[K] | null };
     return { name: name!, frames: frames ?? 0, brood: brood ?? 0, fee: fee ?? 0 };
   });
@@ -140,11 +168,6 @@ export function labelOf(cell: unknown): string {
     .replace(/ ?:$/, "")
     .replace(/ ?\([^()]*\)$/, "")
     .replace(/ ?:$/, "");
-}
-
-interface Written {
-  readonly comma: boolean;
-  readonly fractions: boolean;
 }
 
 function parse(label: string, kind: TermKind, value: unknown, written: Written): unknown {

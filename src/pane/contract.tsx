@@ -1,106 +1,118 @@
 import { useState } from "preact/hooks";
-import { columnOf, type TermsTable } from "./contract/changes.js";
-import { draftOf, type Draft } from "./contract/draft.js";
+import { columnOf } from "./contract/changes.js";
+import { draftIn, isBehind, keyOf, nowOf, rebased, type Editing } from "./contract/editing.js";
 import { Editor } from "./contract/editor.js";
 import { Fresh } from "./contract/fresh.js";
+import { problemsIn } from "./contract/problems.js";
+import { Review } from "./contract/review.js";
 import { readTables } from "./contract/tables.js";
 import { useWatched } from "./context.js";
 import { texts } from "./texts.js";
 
 const t = texts.contract;
 
-/** What is being written, and the table as it stood when the writing began. */
-interface Editing {
-  readonly key: string;
-  readonly draft: Draft;
-  readonly table: TermsTable;
-}
-
 /** The contracts of the workbook: each term to read, change and save to the visible table. */
 export function ContractView() {
   const [watched, again] = useWatched(readTables);
   const [chosen, setChosen] = useState<string | null>(null);
-  const [editing, setEditing] = useState<Editing | null>(null);
+  /** What is not saved yet, by contract: one may be left for another and come back to. */
+  const [edited, setEdited] = useState<ReadonlyMap<string, Editing>>(new Map());
   if (watched.state === "reading") return <p>{texts.waiting}</p>;
   if (watched.state === "refused") return <p class="error">{watched.why}</p>;
-  const { tables, sign } = watched.value;
-  const choices = tables.flatMap((table) =>
-    table.contracts.map((name) => ({ key: `${table.region.name} / ${name}`, table, name })),
+  const { tables, unread, sign } = watched.value;
+  const standing = tables.flatMap((table) =>
+    table.contracts.map((name) => ({ key: keyOf(table, name), table, name })),
   );
-  const first = choices[0];
-  if (first === undefined) return <p>{t.none}</p>;
-  const fresh = editing !== null && choices.every(({ key }) => key !== editing.key);
-  const choice = choices.find(({ key }) => key === chosen) ?? first;
-  const own = editing !== null && (fresh || editing.key === choice.key) ? editing : null;
-  const table = own?.table ?? choice.table;
-  const draft = own?.draft ?? draftOf(choice.name, table.block, columnOf(table, choice.name), sign);
+  const others = [...edited].flatMap(([key, { draft, base }]) =>
+    standing.some((choice) => choice.key === key) ? [] : [{ key, table: base, name: draft.name }],
+  );
+  const choices = [...standing, ...others];
+  const choice = choices.find(({ key }) => key === chosen) ?? choices[0];
+  if (choice === undefined) return unread.length > 0 ? <Problems list={unread} /> : <p>{t.none}</p>;
+  const { key } = choice;
+  const editing = edited.get(key) ?? null;
+  const now = editing === null ? choice.table : nowOf(editing, tables);
+  const isHeld = editing !== null && isBehind(editing, now);
+  const table = isHeld || now === undefined ? editing!.base : now;
+  const draft = editing?.draft ?? draftIn(table, choice.name, sign);
+  const put = (of: string, next: Editing) => setEdited(new Map(edited).set(of, next));
   const settle = () => {
-    setEditing(null);
+    setEdited(new Map([...edited].filter(([of]) => of !== key)));
     again();
   };
-  const isBehind = own !== null && !sameTable(own.table, tables);
   return (
     <>
+      <Problems list={[...unread, ...problemsIn(table, columnOf(table, draft.name))]} />
       <p class="field">
         <label for="contract">{t.which}</label>
         <select
           id="contract"
-          value={fresh ? editing.key : choice.key}
-          onChange={(event) => {
-            setEditing(null);
-            setChosen(event.currentTarget.value);
-          }}
+          value={key}
+          onChange={(event) => setChosen(event.currentTarget.value)}
         >
-          {choices.map(({ key, name, table: of }) => (
-            <option key={key} value={key}>
-              {tables.length > 1 ? t.of(name, of.region.name) : name}
+          {choices.map(({ key: of, name, table: { region } }) => (
+            <option key={of} value={of}>
+              {t.choice(tables.length > 1 ? t.of(name, region.name) : name, edited.has(of))}
             </option>
           ))}
-          {fresh && <option value={editing.key}>{draft.name}</option>}
         </select>
       </p>
-      {isBehind && (
-        <p class="asked" role="alert">
-          {t.behind}{" "}
-          <button type="button" onClick={settle}>
-            {t.again}
-          </button>
-        </p>
+      {isHeld && (
+        <div class="asked" role="alert">
+          <p>{t.behind}</p>
+          <p class="buttons">
+            {now !== undefined && (
+              <button type="button" onClick={() => put(key, rebased(editing, now, sign))}>
+                {t.againWith}
+              </button>
+            )}
+            <button type="button" onClick={settle}>
+              {t.again}
+            </button>
+          </p>
+        </div>
       )}
       <Editor
-        key={own?.key ?? choice.key}
+        key={key}
         table={table}
         draft={draft}
         sign={sign}
-        change={(next) =>
-          setEditing({
-            key: own?.key ?? choice.key,
-            draft: next,
-            table: own?.table ?? choice.table,
-          })
-        }
+        change={(next) => put(key, { draft: next, base: table })}
+      />
+      <Review
+        table={table}
+        draft={draft}
+        sign={sign}
+        held={isHeld ? t.held : null}
         settle={() => {
-          if (fresh) setChosen(editing.key);
+          setChosen(key);
           settle();
         }}
       />
       <Fresh
-        table={choice.table}
+        table={nowOf({ draft, base: choice.table }, tables) ?? table}
+        taken={choices.map(({ name }) => name)}
         sign={sign}
-        begin={(next) => {
-          const key = `${choice.table.region.name} / ${next.name}`;
-          setEditing({ key, draft: next, table: choice.table });
+        begin={(next, base) => {
+          put(keyOf(base, next.name), { draft: next, base });
+          setChosen(keyOf(base, next.name));
         }}
       />
     </>
   );
 }
 
-/** Whether a table stands as it was read when the editing began. */
-function sameTable(before: TermsTable, now: readonly TermsTable[]): boolean {
-  const after = now.find(({ region }) => region.name === before.region.name);
+/** What keeps the functions from reading a table, above all that can be edited. */
+function Problems({ list }: { readonly list: readonly string[] }) {
+  if (list.length === 0) return null;
   return (
-    after !== undefined &&
-    JSON.stringify(after.block.entries) === JSON.stringify(before.block.entries)
+    <div class="problems" role="alert">
+      <p>{t.problems}</p>
+      <ul>
+        {list.map((problem) => (
+          <li key={problem}>{problem}</li>
+        ))}
+      </ul>
+    </div>
   );
 }

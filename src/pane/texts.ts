@@ -25,6 +25,12 @@ export const texts = {
       "and a contract a column. Start makes one.",
     which: "Contract",
     of: (name: string, table: string) => `${name} (${table})`,
+    choice: (name: string, isEdited: boolean) => (isEdited ? `${name}, changes not saved` : name),
+    problems: "Every formula refuses these terms until this is put right in the sheet:",
+    noTerm: (cell: string, why: string) => `${cell}: ${why}`,
+    twice: (cell: string, label: string, first: string) =>
+      `${cell}: the term "${label}" stands twice, first in ${first}`,
+    unread: (place: string, why: string) => `${place}: ${why}`,
     groups: {
       strength: "Strength",
       brood: "Brood, queen, stores",
@@ -37,6 +43,12 @@ export const texts = {
     gradesHow:
       "Each with a name of your own and the least frames and brood it asks. A schedule of pay by " +
       "frames is the same with more grades.",
+    gradeAbout: {
+      name: "Name: a word of your own, another for each grade.",
+      frames: "Frames: the least frames of bees.",
+      brood: "Brood: the least brood, in the contract’s measure.",
+      fee: "Fee: what is paid for a hive of this grade.",
+    },
     gradeParts: { name: "Name", frames: "Frames", brood: "Brood", fee: "Fee" },
     grade: (n: number) => `Grade ${n}`,
     addGrade: "Add a grade",
@@ -48,7 +60,12 @@ export const texts = {
     takeAway: "Remove",
     leftOut: "left out",
     leftOutMeans: (value: string) => `Left out: ${value}.`,
-    limits: (least: number, most: string, unit: string) => `${least} to ${most} ${unit}`,
+    limits: (least: number, most: string, unit: string) => `${least} to ${most} ${unit}.`,
+    money: "in your currency",
+    degrees: (unit: string) => `degrees ${unit}`,
+    overFormula: (cell: string, label: string) =>
+      `${cell} holds a formula, and ${label} would go over it: nothing is saved. Undo that change, or put a figure into ${cell} first.`,
+    asText: (text: string) => `“${text}” as text`,
     formula: "A formula stands in this cell: change it in the sheet.",
     contradiction: "The terms contradict each other:",
     faults: (count: number) =>
@@ -60,7 +77,11 @@ export const texts = {
     drop: "Undo my changes",
     saved: (name: string, count: number) =>
       count === 1 ? `${name}: one term saved.` : `${name}: ${count} terms saved.`,
-    behind: "The Terms table was changed in the sheet while you edit here. Your changes are kept.",
+    behind:
+      "This contract was changed in the sheet while you edit here. Your changes are kept, and nothing is saved " +
+      "until it is read again.",
+    held: "The contract was changed in the sheet: read it again above before you save.",
+    againWith: "Read again, keep my changes",
     again: "Read again, without my changes",
     fresh: "New contract",
     freshName: "Its name",

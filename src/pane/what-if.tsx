@@ -7,7 +7,7 @@ import { CellError } from "../functions/cells.js";
 import { keyOf, readSheets } from "./columns/yard.js";
 import { columnOf } from "./contract/changes.js";
 import { draftOf, faultsOf, type Draft } from "./contract/draft.js";
-import { Review } from "./contract/editor.js";
+import { Review } from "./contract/review.js";
 import { readTables } from "./contract/tables.js";
 import { useWatched } from "./context.js";
 import { rangeName } from "./address.js";
@@ -20,6 +20,13 @@ import { thresholdsOf, withFrames } from "./what-if/thresholds.js";
 import { Verdict } from "./what-if/verdict.js";
 
 const t = texts.whatIf;
+const NOT_MOVED: ReadonlyMap<string, string> = new Map();
+
+/** The thresholds of a contract that are not where the sheet has them. */
+interface Moved {
+  readonly of: string;
+  readonly to: ReadonlyMap<string, string>;
+}
 
 /** A lot under its contract, with thresholds to move: nothing is written until it is saved. */
 export function WhatIf() {
@@ -27,7 +34,7 @@ export function WhatIf() {
   const [contract, setContract] = useState<string | null>(null);
   const [lot, setLot] = useState<string | null>(null);
   const [size, setSize] = useState("");
-  const [moved, setMoved] = useState<{ readonly of: string; readonly draft: Draft } | null>(null);
+  const [moved, setMoved] = useState<Moved | null>(null);
   const read = useCallback(
     async (workbook: Workbook) => {
       const [sheets, terms] = [await readSheets(workbook, sheet), await readTables(workbook)];
@@ -52,7 +59,12 @@ export function WhatIf() {
   );
   const lots = useMemo(() => (yard === null ? [] : lotsOf(yard.values, yard.headings)), [yard]);
   const lotName = lots.includes(lot ?? "") ? lot : (lots[0] ?? null);
-  const draft = moved !== null && moved.of === choice?.name ? moved.draft : own;
+  const moves = moved !== null && moved.of === choice?.name ? moved.to : NOT_MOVED;
+  // What is moved is moved on the sheet's own terms, whatever another hand has made of them since.
+  const draft = useMemo(
+    () => own && [...moves].reduce((terms, [label, text]) => withFrames(terms, label, text), own),
+    [own, moves],
+  );
   const faults = useMemo(
     () => (draft === null || value === null ? null : faultsOf(draft, value.sign)),
     [draft, value],
@@ -76,10 +88,10 @@ export function WhatIf() {
   if (watched.state === "reading") return <p>{texts.waiting}</p>;
   if (watched.state === "refused") return <p class="error">{watched.why}</p>;
   if (yard === null) return <p>{texts.columns.none}</p>;
-  if (choice === undefined || draft === null) return <p>{texts.contract.none}</p>;
+  if (choice === undefined || own === null || draft === null) return <p>{texts.contract.none}</p>;
   const { candidates, sign } = watched.value;
   const change = (label: string, text: string) =>
-    setMoved({ of: choice.name, draft: withFrames(draft, label, text) });
+    setMoved({ of: choice.name, to: new Map(moves).set(label, text) });
   const settle = () => {
     setMoved(null);
     again();
@@ -91,7 +103,6 @@ export function WhatIf() {
     typeof looks === "string" || looks === null || current === null
       ? null
       : orWhy(() => judged(current, looks, all));
-  const thresholds = thresholdsOf(draft, sign);
   return (
     <>
       <div class="fields">
@@ -148,24 +159,20 @@ export function WhatIf() {
       {Array.isArray(looks) && (
         <Histogram
           frames={framesOf(looks)}
-          thresholds={thresholds}
+          thresholds={thresholdsOf(draft, sign)}
           move={(label, frames) => change(label, String(frames).replace(".", sign))}
         />
       )}
       <div class="fields">
-        {thresholds.map(({ label, short }) => (
-          <p class="field" key={label}>
-            <label for={`what-if-${label.replaceAll(" ", "-")}`}>{short}</label>
-            <input
-              id={`what-if-${label.replaceAll(" ", "-")}`}
-              type="text"
-              inputMode="decimal"
-              autocomplete="off"
-              value={textOf(draft, label)}
-              aria-invalid={faults?.at.has(label) ?? false}
-              onInput={(event) => change(label, event.currentTarget.value)}
-            />
-          </p>
+        {thresholdsOf(own, sign).map(({ label, short }) => (
+          <Figure
+            key={label}
+            id={`what-if-${label.replaceAll(" ", "-")}`}
+            label={short}
+            value={textOf(draft, label)}
+            fault={faults?.at.get(label) ?? null}
+            change={(text) => change(label, text)}
+          />
         ))}
       </div>
       {typeof result === "string" && <p class="error">{result}</p>}
@@ -177,8 +184,40 @@ export function WhatIf() {
           )}
         </>
       )}
-      <Review table={choice.table} draft={draft} sign={sign} settle={settle} />
+      <Review table={choice.table} draft={draft} sign={sign} held={null} settle={settle} />
     </>
+  );
+}
+
+interface FigureProps {
+  readonly id: string;
+  readonly label: string;
+  readonly value: string;
+  readonly fault: string | null;
+  readonly change: (text: string) => void;
+}
+
+/** A threshold to type, with what is wrong with it. */
+function Figure({ id, label, value, fault, change }: FigureProps) {
+  return (
+    <p class="field">
+      <label for={id}>{label}</label>
+      <input
+        id={id}
+        type="text"
+        inputMode="decimal"
+        autocomplete="off"
+        value={value}
+        aria-invalid={fault !== null}
+        aria-describedby={fault === null ? undefined : `${id}-fault`}
+        onInput={(event) => change(event.currentTarget.value)}
+      />
+      {fault !== null && (
+        <span class="error" id={`${id}-fault`}>
+          {fault}
+        </span>
+      )}
+    </p>
   );
 }
 

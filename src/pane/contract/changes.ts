@@ -1,5 +1,9 @@
-import { labelOf } from "../../core/contract-reading.js";
+import { labelOf, readTerm, writtenIn, type Written } from "../../core/contract-reading.js";
+import { Refusal } from "../../core/refusal.js";
 import { TERMS } from "../../core/terms.js";
+import { CellError } from "../../functions/cells.js";
+import { cellName } from "../address.js";
+import { isFormula } from "../stands.js";
 import type { Block, Entry, Place, Region, Step } from "../port.js";
 
 /** One term that is to change in the sheet. */
@@ -25,38 +29,53 @@ export function columnOf({ block }: TermsTable, name: string): number {
   return at < 0 ? headings.length : at;
 }
 
-/** What differs between a draft's entries and the table, in the order of the table. */
+/** The row of each term, the first where it stands twice. */
+export function rowsOf({ block }: TermsTable): ReadonlyMap<string, number> {
+  const rows = new Map<string, number>();
+  block.values.forEach((row, r) => {
+    const label = r === 0 ? "" : labelOf(row[0]);
+    if (label !== "" && !rows.has(label)) rows.set(label, r);
+  });
+  return rows;
+}
+
+/** What differs between a draft's entries and the table, in the order of the draft. */
 export function changesOf(
   table: TermsTable,
   column: number,
   entries: ReadonlyMap<string, Entry>,
 ): Change[] {
   const { block } = table;
-  const rows = new Map<string, number>();
-  block.values.forEach((row, r) => {
-    const label = r === 0 ? "" : labelOf(row[0]);
-    if (label !== "" && !rows.has(label)) rows.set(label, r);
-  });
+  const rows = rowsOf(table);
   const wanted = new Map(entries);
   // A grade that was taken away leaves its rows blank.
   for (const label of rows.keys()) {
     if (/^grade \d+ /.test(label) && !wanted.has(label)) wanted.set(label, "");
   }
+  const written = writtenIn(entries);
   return [...wanted].flatMap(([label, now]): Change[] => {
     const row = rows.get(label) ?? null;
     const was = row === null ? "" : (block.entries[row]![column] ?? "");
-    return alike(was, now) ? [] : [{ label, was, now, row }];
+    const stands = row !== null && isFormula(was) ? block.values[row]![column] : was;
+    return alike(label, stands, now, written) ? [] : [{ label, was, now, row }];
   });
 }
 
-/** The same to the reader of the table: 8 and "8", a blank and the 0 that leaves a term out. */
-function alike(was: Entry, now: Entry): boolean {
-  const plain = (entry: Entry): string => {
-    if (entry === true) return "yes";
-    if (entry === false) return "no";
-    return entry === 0 ? "" : bare(entry).trim().toLowerCase();
-  };
-  return plain(was) === plain(now);
+/** The same to the reader of the table, as it will read: 8 and "8", a blank and a 0. */
+function alike(label: string, was: unknown, now: Entry, written: Written): boolean {
+  const [a, b] = [was, now].map((cell) => meant(label, cell, written));
+  return a === b;
+}
+
+function meant(label: string, cell: unknown, written: Written): string {
+  const plain = cell instanceof CellError ? cell.code : cell;
+  const entry = typeof plain === "string" ? bare(plain) : plain;
+  try {
+    return JSON.stringify(readTerm(label, entry, written));
+  } catch (error) {
+    if (error instanceof Refusal) return String(entry).trim();
+    throw error;
+  }
 }
 
 /** An entry without the apostrophe that keeps a text a text in the sheet. */
@@ -64,19 +83,22 @@ export function bare(entry: Entry): string {
   return String(entry).replace(/^'/, "");
 }
 
-/** The labels of terms whose cells hold formulas, which the pane leaves alone. */
-export function formulasIn({ block }: TermsTable, column: number): ReadonlySet<string> {
-  const labels = block.entries.flatMap((row, r) => {
-    const entry = row[column];
-    const isFormula = typeof entry === "string" && entry.startsWith("=");
-    return isFormula ? [labelOf(block.values[r]![0])] : [];
-  });
-  return new Set(labels);
+/** The terms whose cells hold formulas, which the pane leaves alone, each with its cell. */
+export function formulasIn(table: TermsTable, column: number): ReadonlyMap<string, string> {
+  const { place } = table.region;
+  return new Map(
+    [...rowsOf(table)].flatMap(([label, row]): [string, string][] =>
+      isFormula(table.block.entries[row]![column] ?? "")
+        ? [[label, cellName(place.row + row, place.column + column)]]
+        : [],
+    ),
+  );
 }
 
 /**
  * The steps that make the changes: cells that change, rows for terms that the table lacks, a column
- * with its heading where the contract is new, and the table's reach over them.
+ * with its heading where the contract is new, and the table's reach over them. What the table is to
+ * reach over must be blank, or a note beside it would become a term.
  */
 export function stepsOf(
   table: TermsTable,
@@ -96,6 +118,8 @@ export function stepsOf(
     row === null ? [] : [cell(table, row, column, isNew ? "" : was, now)],
   );
   const steps: Step[] = [
+    ...(isNew ? [blank(grown, { column, columns: 1 })] : []),
+    ...(added.length > 0 ? [blank(grown, { row: place.rows, rows: added.length })] : []),
     ...(isNew ? [cell(table, 0, column, "", name)] : []),
     ...changed,
     ...added.flatMap((change, k) => rowFor(table, place.rows + k, column, change)),
@@ -105,6 +129,16 @@ export function stepsOf(
   const { kind, name: region } = table.region;
   const cover: Step = { kind: "cover", region: kind, name: region, place: grown };
   return [...steps, cover];
+}
+
+/** A part of a place, counted from its upper left, that must be blank. */
+function blank(place: Place, part: Partial<Omit<Place, "sheet">>): Step {
+  const { row = 0, column = 0, rows = place.rows, columns = place.columns } = part;
+  const { sheet } = place;
+  return {
+    kind: "blank",
+    place: { sheet, row: place.row + row, column: place.column + column, rows, columns },
+  };
 }
 
 /** A new row: the term's label, its value, and what it means where the table has a column for that. */

@@ -1,7 +1,16 @@
-import { fromColumn, labelOf, readTerm } from "../../core/contract-reading.js";
+import { Contradiction } from "../../core/contract-check.js";
+import {
+  fromColumn,
+  kindOf,
+  labelOf,
+  readTerm,
+  writtenIn,
+  type Written,
+} from "../../core/contract-reading.js";
 import type { Contract } from "../../core/contract.js";
 import { Refusal } from "../../core/refusal.js";
-import { GRADE_PARTS, TERMS, type TermKind } from "../../core/terms.js";
+import { GRADE_PARTS, TERMS } from "../../core/terms.js";
+import { CellError } from "../../functions/cells.js";
 import type { Block, Entry } from "../port.js";
 
 export type GradePart = keyof typeof GRADE_PARTS;
@@ -23,19 +32,19 @@ export interface Faults {
   readonly contract: Contract | null;
 }
 
-const KINDS: ReadonlyMap<string, TermKind> = new Map([
-  ...TERMS.map(({ label, value }): [string, TermKind] => [label, value]),
-]);
-
 export const gradeLabel = (index: number, part: GradePart): string => `grade ${index + 1} ${part}`;
 
 /** A contract's column of a Terms table as a draft, figures with the user's decimal sign. */
 export function draftOf(name: string, block: Block, column: number, sign: "." | ","): Draft {
-  const written = new Map<string, string>();
+  const cells = new Map<string, unknown>();
   block.values.slice(1).forEach((row) => {
     const label = labelOf(row[0]);
-    if (label !== "" && !written.has(label)) written.set(label, shown(row[column], sign));
+    if (label !== "" && !cells.has(label)) cells.set(label, row[column]);
   });
+  const { comma } = writtenIn(cells);
+  const written = new Map(
+    [...cells].map(([label, cell]) => [label, shown(label, cell, comma ? "," : ".", sign)]),
+  );
   const grades: GradeDraft[] = [];
   for (let i = 0; i < 99; i++) {
     const part = (key: GradePart) => written.get(gradeLabel(i, key)) ?? "";
@@ -54,68 +63,73 @@ export function draftOf(name: string, block: Block, column: number, sign: "." | 
   };
 }
 
-/** A cell as it is typed again; a blank may have come as 0, which leaves a term out. */
-function shown(cell: unknown, sign: "." | ","): string {
+/**
+ * A cell as it is typed again; a blank may have come as 0, which leaves a term out.
+ *
+ * @param own - the decimal sign of the contract's own texts
+ */
+function shown(label: string, cell: unknown, own: "." | ",", sign: "." | ","): string {
   if (cell === null || cell === undefined || cell === 0) return "";
   if (typeof cell === "number") return String(cell).replace(".", sign);
   if (typeof cell === "boolean") return cell ? "yes" : "no";
-  return String(cell);
+  if (cell instanceof CellError) return cell.code;
+  const text = String(cell);
+  const isFigure = kindOf(label)?.kind === "number" && /^\s*\d+[.,]\d+\s*%?\s*$/.test(text);
+  return isFigure && text.includes(own) ? text.replace(own, sign) : text;
 }
 
 /** Every row that the draft has in a Terms table: its label and what is entered there. */
 export function entriesOf(draft: Draft, sign: "." | ","): Map<string, Entry> {
+  const { fractions } = writtenIn(draft.terms);
   const entries = new Map<string, Entry>();
-  for (const [label, text] of draft.terms)
-    entries.set(label, entryOf(KINDS.get(label), text, sign));
+  const enter = (label: string, text: string) =>
+    void entries.set(label, entryOf(label, text, sign, fractions));
+  for (const [label, text] of draft.terms) enter(label, text);
   draft.grades.forEach((grade, i) => {
-    for (const part of PARTS) {
-      entries.set(gradeLabel(i, part), entryOf(GRADE_PARTS[part], grade[part], sign));
-    }
+    for (const part of PARTS) enter(gradeLabel(i, part), grade[part]);
   });
   return entries;
 }
 
 /** A figure is entered as a number, whatever sign it was typed with; all else as it stands. */
-function entryOf(kind: TermKind | undefined, text: string, sign: "." | ","): Entry {
+function entryOf(label: string, text: string, sign: "." | ",", fractions: boolean): Entry {
+  const kind = kindOf(label);
   const plain = text.trim();
   if (kind?.kind !== "number" || plain === "") return plain;
-  const digits = plain.replace(/ ?%$/, "");
+  const digits = kind.unit === "%" ? plain.replace(/ ?%$/, "") : plain;
   const number = sign === "," ? /^\d+(?:,\d+)?$/ : /^\d+(?:\.\d+)?$/;
-  const isPercent = digits !== plain && kind.unit !== "%";
-  return number.test(digits) && !isPercent ? Number(digits.replace(",", ".")) : plain;
+  if (!number.test(digits)) return plain;
+  const figure = Number(digits.replace(",", "."));
+  return digits !== plain && fractions ? figure / 100 : figure;
 }
 
 /** What is wrong with a draft, read as every function reads the table. */
 export function faultsOf(draft: Draft, sign: "." | ","): Faults {
   const entries = entriesOf(draft, sign);
   const at = new Map<string, string>();
-  const fractions = draft.terms.get("percents written as") === "fraction";
+  // What is typed has the user's sign: a figure with the other one is none.
+  const written: Written = { ...writtenIn(entries), comma: sign === "," };
   for (const [label, entry] of entries) {
-    const why = refusalOf(() => readTerm(label, entry, fractions));
-    if (why !== null) at.set(label, why);
+    const why = refusalIn(() => readTerm(label, entry, written))?.message;
+    if (why !== undefined) at.set(label, why);
   }
   if (at.size > 0) return { at, whole: null, contract: null };
   let contract: Contract | null = null;
-  const whole = refusalOf(() => {
+  const refusal = refusalIn(() => {
     contract = fromColumn(draft.name, entries);
   });
-  if (whole !== null) {
-    // A contradiction names its terms first to last: it is shown at the first of them.
-    const named = [...entries.keys()].filter((label) => whole.includes(label));
-    const first = named.sort((a, b) => whole.indexOf(a) - whole.indexOf(b))[0];
-    const grade = /^(grade \d+)\b/.exec(whole)?.[1];
-    const field = grade === undefined ? first : `${grade} name`;
-    if (field !== undefined) at.set(field, whole);
+  if (refusal instanceof Contradiction) {
+    for (const label of refusal.terms) at.set(label, refusal.message);
   }
-  return { at, whole, contract };
+  return { at, whole: refusal?.message ?? null, contract };
 }
 
-function refusalOf(body: () => unknown): string | null {
+function refusalIn(body: () => unknown): Refusal | null {
   try {
     body();
     return null;
   } catch (error) {
-    if (error instanceof Refusal) return error.message;
+    if (error instanceof Refusal) return error;
     throw error;
   }
 }

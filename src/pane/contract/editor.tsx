@@ -1,10 +1,8 @@
 import { useEffect, useRef } from "preact/hooks";
-import { TERMS, type Term } from "../../core/terms.js";
-import { useWrite } from "../context.js";
-import type { Entry } from "../port.js";
+import { GRADE_PARTS, TERMS, type Term, type TermKind } from "../../core/terms.js";
 import { texts } from "../texts.js";
-import { bare, changesOf, columnOf, formulasIn, stepsOf, type TermsTable } from "./changes.js";
-import { entriesOf, faultsOf, type Draft } from "./draft.js";
+import { columnOf, formulasIn, type TermsTable } from "./changes.js";
+import { faultsOf, type Draft } from "./draft.js";
 import { Field } from "./field.js";
 import { Grades } from "./grades.js";
 import { GROUPS, type Group } from "./groups.js";
@@ -17,12 +15,10 @@ interface Props {
   readonly draft: Draft;
   readonly sign: "." | ",";
   readonly change: (draft: Draft) => void;
-  /** After a save, and where the user wants the sheet's own terms back. */
-  readonly settle: () => void;
 }
 
-/** Every term of a contract to read and change, then the list of what would be saved. */
-export function Editor({ table, draft, sign, change, settle }: Props) {
+/** Every term of a contract, to read and to change. */
+export function Editor({ table, draft, sign, change }: Props) {
   const faults = faultsOf(draft, sign);
   const column = columnOf(table, draft.name);
   const locked = formulasIn(table, column);
@@ -49,6 +45,7 @@ export function Editor({ table, draft, sign, change, settle }: Props) {
                 value={draft.terms.get(label) ?? ""}
                 missing={missingOf(term)}
                 meaning={term.meaning}
+                unit={unitOf(term.value, draft.terms)}
                 fault={faults.at.get(label) ?? null}
                 locked={locked.has(label)}
                 change={(text) => setTerm(label, text)}
@@ -61,10 +58,11 @@ export function Editor({ table, draft, sign, change, settle }: Props) {
         <Grades
           grades={draft.grades}
           faults={faults.at}
+          locked={locked}
+          money={unitOf(GRADE_PARTS.fee, draft.terms)}
           change={(grades) => change({ ...draft, grades })}
         />
       </Fold>
-      <Review table={table} draft={draft} sign={sign} settle={settle} />
     </>
   );
 }
@@ -95,52 +93,19 @@ function missingOf({ value, missing }: Term): string {
   return missing === 0 || missing === "" ? "" : String(missing);
 }
 
-/** What would be saved, old to new, and the buttons that do it or leave it. */
-export function Review({ table, draft, sign, settle }: Omit<Props, "change">) {
-  const write = useWrite();
-  const faults = faultsOf(draft, sign);
-  const column = columnOf(table, draft.name);
-  const isNew = column >= table.region.place.columns;
-  const locked = formulasIn(table, column);
-  const changes = changesOf(table, column, entriesOf(draft, sign)).filter(
-    ({ label }) => !locked.has(label),
-  );
-  const save = async () => {
-    const steps = stepsOf(table, draft.name, column, changes);
-    if (await write(steps, t.saved(draft.name, changes.length))) settle();
-  };
-  return (
-    <section aria-label={t.review} class="review">
-      <h2>{t.review}</h2>
-      {faults.contract === null && (
-        <p class="error" role="alert">
-          {faults.whole === null ? t.faults(faults.at.size) : `${t.contradiction} ${faults.whole}`}
-        </p>
-      )}
-      {changes.length === 0 && !isNew && <p>{t.noChanges}</p>}
-      <ul>
-        {changes.map(({ label, was, now }) => (
-          <li key={label}>{t.change(label, shown(was, sign), shown(now, sign))}</li>
-        ))}
-      </ul>
-      <p class="buttons">
-        <button
-          type="button"
-          class="main"
-          disabled={faults.contract === null || (changes.length === 0 && !isNew)}
-          onClick={() => void save()}
-        >
-          {t.save}
-        </button>
-        <button type="button" disabled={changes.length === 0 && !isNew} onClick={settle}>
-          {t.drop}
-        </button>
-      </p>
-    </section>
-  );
-}
-
-function shown(entry: Entry, sign: "." | ","): string {
-  if (entry === "") return t.leftOut;
-  return typeof entry === "number" ? String(entry).replace(".", sign) : bare(entry);
+/** The unit of a figure as this contract says it: the handbook's `money` is its currency. */
+function unitOf(kind: TermKind, terms: Draft["terms"]): string {
+  if (kind.kind !== "number") return "";
+  const says = (label: string) => terms.get(label)?.trim() || missingOf(BY_LABEL.get(label)!);
+  switch (kind.unit) {
+    case "money":
+      return says("currency") || t.money;
+    case "as said":
+    case "as stores":
+      return says("stores unit");
+    case "degrees":
+      return t.degrees(says("temperature unit"));
+    default:
+      return kind.unit;
+  }
 }

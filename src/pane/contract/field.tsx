@@ -10,17 +10,29 @@ interface Props {
   readonly kind: TermKind;
   readonly value: string;
   readonly missing: string;
-  /** What the term means; without it the field stands by its label alone. */
   readonly meaning: string;
+  readonly unit: string;
   readonly fault: string | null;
   readonly locked: boolean;
   readonly change: (text: string) => void;
 }
 
 /** One term: its label, what it means, its limits, and what is wrong with what is written. */
-export function Field({ label, kind, value, missing, meaning, fault, locked, change }: Props) {
+export function Field({
+  label,
+  kind,
+  value,
+  missing,
+  meaning,
+  unit,
+  fault,
+  locked,
+  change,
+}: Props) {
   const id = useId();
-  const about = [meaning, locked ? t.formula : "", hintOf(kind)].filter((text) => text !== "");
+  const about = [meaning, locked ? t.formula : "", hintOf(kind, unit)].filter(
+    (text) => text !== "",
+  );
   const described = [about.length > 0 ? `${id}-about` : "", fault === null ? "" : `${id}-fault`];
   const shared = {
     id,
@@ -82,7 +94,8 @@ function optionsOf(
   ];
 }
 
-function hintOf(kind: TermKind): string {
+/** The limits of a figure, in its unit. */
+export function hintOf(kind: TermKind, unit: string): string {
   if (kind.kind !== "number") return "";
-  return `(${t.limits(kind.least, kind.most.toLocaleString("en"), kind.unit)})`;
+  return t.limits(kind.least, kind.most.toLocaleString("en"), unit);
 }

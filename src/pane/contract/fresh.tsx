@@ -3,25 +3,30 @@ import { normalise } from "../../core/text.js";
 import { USABLE } from "../start/terms-sheet.js";
 import { texts } from "../texts.js";
 import type { TermsTable } from "./changes.js";
-import { columnOf } from "./changes.js";
-import { draftOf, type Draft } from "./draft.js";
+import type { Draft } from "./draft.js";
+import { draftIn } from "./editing.js";
 
 const t = texts.contract;
 const STANDARD = "standard: ";
+/** Headings of a Terms table that are no contracts. */
+const HEADINGS = ["meaning", "unit", "notes", "term", "terms"];
 
 interface Props {
   readonly table: TermsTable;
+  /** Names that contracts have already, saved or not. */
+  readonly taken: readonly string[];
   readonly sign: "." | ",";
-  readonly begin: (draft: Draft) => void;
+  readonly begin: (draft: Draft, table: TermsTable) => void;
 }
 
 /** A new contract, as a copy of one of the table or from a published standard. */
-export function Fresh({ table, sign, begin }: Props) {
+export function Fresh({ table, taken, sign, begin }: Props) {
   const [name, setName] = useState("");
   const [from, setFrom] = useState(table.contracts[0] ?? STANDARD + USABLE[0]!.name);
   const [asked, setAsked] = useState(false);
-  const taken = [...table.contracts, "meaning", "unit", "notes", "term", "terms"];
-  const isFree = name.trim() !== "" && taken.every((other) => normalise(other) !== normalise(name));
+  const isFree =
+    name.trim() !== "" &&
+    [...taken, ...HEADINGS].every((other) => normalise(other) !== normalise(name));
   const standard = USABLE.find((s) => STANDARD + s.name === from);
   const start = () => {
     setAsked(!isFree);
@@ -29,7 +34,8 @@ export function Fresh({ table, sign, begin }: Props) {
     begin(
       standard
         ? ofStandard(name.trim(), standard.terms, sign)
-        : { ...draftOf(from, table.block, columnOf(table, from), sign), name: name.trim() },
+        : { ...draftIn(table, from, sign), name: name.trim() },
+      table,
     );
     setName("");
   };

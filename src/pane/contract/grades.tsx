@@ -1,6 +1,7 @@
 import { GRADE_PARTS } from "../../core/terms.js";
 import { texts } from "../texts.js";
 import { gradeLabel, PARTS, type GradeDraft, type GradePart } from "./draft.js";
+import { hintOf } from "./field.js";
 
 const t = texts.contract;
 const BLANK: GradeDraft = { name: "", frames: "", brood: "", fee: "" };
@@ -8,11 +9,15 @@ const BLANK: GradeDraft = { name: "", frames: "", brood: "", fee: "" };
 interface Props {
   readonly grades: readonly GradeDraft[];
   readonly faults: ReadonlyMap<string, string>;
+  /** The terms whose cells hold formulas, each with its cell. */
+  readonly locked: ReadonlyMap<string, string>;
+  /** What fees are counted in. */
+  readonly money: string;
   readonly change: (grades: readonly GradeDraft[]) => void;
 }
 
 /** The grades as rows, best first: to name, order, add and take away. */
-export function Grades({ grades, faults, change }: Props) {
+export function Grades({ grades, faults, locked, money, change }: Props) {
   const write = (at: number, part: GradePart, text: string) =>
     change(grades.map((grade, i) => (i === at ? { ...grade, [part]: text } : grade)));
   const swap = (a: number, b: number) =>
@@ -20,6 +25,13 @@ export function Grades({ grades, faults, change }: Props) {
   return (
     <>
       <p class="quiet">{t.gradesHow}</p>
+      <ul class="quiet">
+        {PARTS.map((part) => (
+          <li key={part} id={aboutOf(part)}>
+            {t.gradeAbout[part]} {hintOf(GRADE_PARTS[part], part === "fee" ? money : "frames")}
+          </li>
+        ))}
+      </ul>
       {grades.map((grade, i) => (
         <fieldset key={i} class="grade">
           <legend>{t.grade(i + 1)}</legend>
@@ -31,6 +43,7 @@ export function Grades({ grades, faults, change }: Props) {
                 part={part}
                 value={grade[part]}
                 fault={faults.get(gradeLabel(i, part)) ?? null}
+                locked={locked.has(gradeLabel(i, part))}
                 change={(text) => write(i, part, text)}
               />
             ))}
@@ -78,11 +91,17 @@ interface PartProps {
   readonly part: GradePart;
   readonly value: string;
   readonly fault: string | null;
+  readonly locked: boolean;
   readonly change: (text: string) => void;
 }
 
-function Part({ label, part, value, fault, change }: PartProps) {
+function Part({ label, part, value, fault, locked, change }: PartProps) {
   const id = label.replaceAll(" ", "-");
+  const described = [
+    aboutOf(part),
+    ...(locked ? [`${id}-locked`] : []),
+    ...(fault === null ? [] : [`${id}-fault`]),
+  ];
   return (
     <p class="field">
       <label for={id}>{t.gradeParts[part]}</label>
@@ -93,9 +112,15 @@ function Part({ label, part, value, fault, change }: PartProps) {
         autocomplete="off"
         value={value}
         aria-invalid={fault !== null}
-        aria-describedby={fault === null ? undefined : `${id}-fault`}
+        aria-describedby={described.join(" ")}
+        disabled={locked}
         onInput={(e) => change(e.currentTarget.value)}
       />
+      {locked && (
+        <span class="quiet" id={`${id}-locked`}>
+          {t.formula}
+        </span>
+      )}
       {fault !== null && (
         <span class="error" id={`${id}-fault`}>
           {fault}
@@ -103,4 +128,8 @@ function Part({ label, part, value, fault, change }: PartProps) {
       )}
     </p>
   );
+}
+
+function aboutOf(part: GradePart): string {
+  return `grade-about-${part}`;
 }

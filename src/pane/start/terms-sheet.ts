@@ -40,15 +40,17 @@ export function termsOf(standard: Standard, closing: string): Table {
   ];
 }
 
-/** A new sheet with a Terms table, and the name by which formulas call it. */
+/**
+ * A new sheet with a Terms table, and the name by which formulas call it. The name takes in the last
+ * row that holds no term, so that terms added later come under it and not over it.
+ */
 export function termsSheet(sheet: string, name: string, table: Table): Step[] {
-  const terms = table.at(-1)![0] === "" ? table.slice(0, -1) : table;
   return [
     { kind: "add sheet", name: sheet },
     put(
       sheet,
       table.map((row) => row.map(plain)),
     ),
-    { kind: "cover", region: "name", name, place: placeOf(sheet, terms) },
+    { kind: "cover", region: "name", name, place: placeOf(sheet, table) },
   ];
 }

@@ -7,7 +7,7 @@ const t = texts.whatIf;
 const WIDTH = 320;
 const BARS = 100;
 /** Each threshold has a line of its own for its name, so that none hides another. */
-const LINE = 11;
+const LINE = 13;
 /** A quarter of a frame is as fine as a contract is written. */
 const STEP = 0.25;
 
@@ -68,7 +68,7 @@ export function Histogram({ frames, thresholds, move }: Props) {
           key={threshold.label}
           threshold={threshold}
           x={x(threshold.frames)}
-          y={(i + 1) * LINE - 2}
+          y={(i + 1) * LINE - 3}
           floor={floor}
           most={most}
           framesAt={framesAt}
@@ -127,7 +127,8 @@ function Handle({
         if (event.currentTarget.hasPointerCapture(event.pointerId)) move(framesAt(event.clientX));
       }}
     >
-      <rect class="grip" x={x - 12} width="24" y="0" height={floor} />
+      {/* From its own name down, so that of several at one place each can be taken hold of. */}
+      <rect class="grip" x={x - 12} width="24" y={y - LINE + 3} height={floor - y + LINE - 3} />
       <line x1={x} x2={x} y1={y} y2={floor} />
       <text x={x > WIDTH / 2 ? x - 3 : x + 3} y={y} text-anchor={x > WIDTH / 2 ? "end" : "start"}>
         {short}

@@ -7,6 +7,7 @@ import { draftOf, entriesOf, faultsOf, type Draft } from "../../../src/pane/cont
 import { GROUPS } from "../../../src/pane/contract/groups.js";
 import { readTables } from "../../../src/pane/contract/tables.js";
 import type { Entry } from "../../../src/pane/port.js";
+import { termsOf, termsSheet, USABLE } from "../../../src/pane/start/terms-sheet.js";
 import { MemoryWorkbook } from "../memory.js";
 
 const ROWS: readonly (readonly Entry[])[] = [
@@ -108,6 +109,40 @@ describe("a saved change", () => {
     expect(workbook.snapshot()).toEqual(before);
   });
 
+  it("adds a grade under the closing line of a Terms sheet that Start made", async () => {
+    const workbook = new MemoryWorkbook({ Sheet1: [["x"]] });
+    await workbook.write(termsSheet("Terms", "Terms", termsOf(USABLE[0]!, "closing")));
+    const name = USABLE[0]!.name;
+    const { table, column, draft } = await draftIn(workbook, name);
+    const grades = [12, 10, 9, 8].map((frames) => {
+      return { name: `from ${frames}`, frames: String(frames), brood: "", fee: "" };
+    });
+    const changes = changesOf(table, column, entriesOf({ ...draft, grades }, "."));
+    await workbook.write(stepsOf(table, name, column, changes));
+    const { tables } = await readTables(workbook);
+    const read = readContract(tables[0]!.block.values, name);
+    expect(read.grades.map(({ frames }) => frames)).toEqual([12, 10, 9, 8]);
+  });
+
+  it("does not take in what stands beside the table or under it", async () => {
+    for (const [row, column] of [
+      [3, 4],
+      [7, 2],
+    ] as const) {
+      const workbook = terms();
+      workbook.type("Terms", row, column, "my own note");
+      const before = workbook.snapshot();
+      const { table, draft } = await draftIn(workbook);
+      const plum = withTerm({ ...draft, name: "Plum" }, "base fee", "60");
+      const at = columnOf(table, "Plum");
+      const changes = changesOf(table, at, entriesOf(plum, "."));
+      await expect(workbook.write(stepsOf(table, "Plum", at, changes))).rejects.toThrow(
+        /"my own note" and must be blank/,
+      );
+      expect(workbook.snapshot()).toEqual(before);
+    }
+  });
+
   it("leaves the rows of a grade blank that is taken away", async () => {
     const { table, column, draft } = await draftIn(terms());
     const changes = changesOf(table, column, entriesOf({ ...draft, grades: [] }, "."));
@@ -162,10 +197,97 @@ describe("what is wrong", () => {
     expect((await fault("average frames", "7,5", ",")).contract?.averageFrames).toBe(7.5);
   });
 
-  it("is said of terms that contradict each other at the first that the sentence names", async () => {
-    const { at, whole, contract } = await fault("minimum frames", "9");
-    expect(contract).toBeNull();
-    expect(whole).toBe("minimum frames 9 is over average frames 8");
-    expect([...at.keys()]).toEqual(["minimum frames"]);
+  it.each([
+    ["minimum frames", "9", ["minimum frames", "average frames"]],
+    ["most frames a hive", "5", ["most frames a hive", "average frames"]],
+    ["bonus ceiling", "5", ["bonus ceiling", "bonus a frame"]],
+    ["brood comb covered", "50", ["brood comb covered", "brood counted as"]],
+    ["inspect from hour", "24", ["inspect from hour", "inspect to hour"]],
+  ])("is said of %s at every term that it contradicts", async (label, text, labels) => {
+    const { at, whole } = await fault(label, text);
+    expect([...at.keys()]).toEqual(labels);
+    expect([...at.values()].every((why) => why === whole)).toBe(true);
+  });
+
+  it("is a minimum over what the best grade asks, said at both", async () => {
+    const { draft } = await draftIn(terms());
+    const high = withTerm(withTerm(draft, "average frames", "12"), "minimum frames", "11");
+    const { at, whole } = faultsOf(high, ".");
+    expect(whole).toBe('minimum frames 11 is over the 10 that the best grade, "Prime", asks');
+    expect([...at.keys()]).toEqual(["minimum frames", "grade 1 frames"]);
+  });
+
+  it("is a grade that is named after a term, said at the grade and not at the term", async () => {
+    const { draft } = await draftIn(terms());
+    const twice = { name: "brood", frames: "9", brood: "", fee: "" };
+    const { at } = faultsOf({ ...draft, grades: [twice, { ...twice, frames: "7" }] }, ".");
+    expect([...at.keys()]).toEqual(["grade 1 name", "grade 2 name"]);
+  });
+});
+
+describe("figures that stand as text", () => {
+  const withText = (decimal: string, text: string) =>
+    terms("name", [
+      ["Term", "Cherry", "Pear", "Meaning"],
+      ["decimal sign", decimal, "", ""],
+      ["average frames", `'${text}`, 7, ""],
+      ["minimum frames", 6, 5, ""],
+    ]);
+  const read = async (decimal: string, text: string, sign: "." | ",") => {
+    const { tables } = await readTables(withText(decimal, text));
+    const table = tables[0]!;
+    const draft = draftOf("Cherry", table.block, 1, sign);
+    const changes = changesOf(table, 1, entriesOf(draft, sign));
+    return { field: draft.terms.get("average frames"), faults: faultsOf(draft, sign), changes };
+  };
+
+  it.each([
+    [",", "7,5", ",", "7,5"],
+    [",", "7,5", ".", "7.5"],
+    [".", "7.5", ",", "7,5"],
+  ] as const)(
+    "with the contract's sign %s, %s typed by %s: shown as %s, no fault and no change",
+    async (decimal, text, sign, shown) => {
+      const { field, faults, changes } = await read(decimal, text, sign);
+      expect(field).toBe(shown);
+      expect(faults.at).toEqual(new Map());
+      expect(faults.contract?.averageFrames).toBe(7.5);
+      expect(changes).toEqual([]);
+    },
+  );
+
+  it("that no function can read are offered to be saved as figures", async () => {
+    const { changes } = await read(".", "7,5", ",");
+    expect(changes).toEqual([{ label: "average frames", was: "'7,5", now: 7.5, row: 2 }]);
+  });
+
+  it("are written anew where the sign itself is changed", async () => {
+    const { tables } = await readTables(withText(",", "7,5"));
+    const draft = withTerm(draftOf("Cherry", tables[0]!.block, 1, ","), "decimal sign", ".");
+    const changes = changesOf(tables[0]!, 1, entriesOf(draft, ","));
+    expect(changes.map(({ label, now }) => [label, now])).toEqual([
+      ["average frames", 7.5],
+      ["decimal sign", "."],
+    ]);
+  });
+
+  it("may be percents, in either way of writing them", async () => {
+    for (const [percents, kept] of [
+      ["percent", 25],
+      ["fraction", 0.25],
+    ] as const) {
+      const { tables } = await readTables(
+        terms("name", [
+          ["Term", "Cherry", "Pear", "Meaning"],
+          ["percents written as", percents, "", ""],
+          ["deposit", "'25%", 7, ""],
+          ["share opened", kept, "", ""],
+        ]),
+      );
+      const draft = draftOf("Cherry", tables[0]!.block, 1, ".");
+      expect(changesOf(tables[0]!, 1, entriesOf(draft, "."))).toEqual([]);
+      const { contract } = faultsOf(draft, ".");
+      expect([contract?.deposit, contract?.openedShare]).toEqual([25, 25]);
+    }
   });
 });

@@ -13,6 +13,32 @@ const TERMS = [
   ["grade 2 frames", 6, ""],
   ["base fee", "", "=40+20"],
 ] as const;
+/** Each threshold with its limit, by the terms' handbook, and the unit that a beekeeper would name. */
+const THRESHOLDS: readonly (readonly [label: string, most: number, unit: string])[] = [
+  ["average frames", 60, "frames"],
+  ["minimum frames", 60, "frames"],
+  ["share under minimum forgiven", 100, "%"],
+  ["most frames a hive", 60, "frames"],
+  ["brood", 60, "frames"],
+  ["brood comb covered", 100, "%"],
+  ["stores", 200, "frames"],
+  ["feed under", 200, "frames"],
+  ["combine under", 60, "frames"],
+  ["bees for brood", 10, "frames"],
+  ["base fee", 1_000_000, "in your currency"],
+  ["bonus a frame", 1_000_000, "in your currency"],
+  ["bonus ceiling", 1_000_000, "in your currency"],
+  ["round money", 1000, "in your currency"],
+  ["share opened", 100, "%"],
+  ["observer error", 100, "%"],
+  ["inspect from day", 365, "days"],
+  ["inspect above temperature", 130, "degrees F"],
+  ["inspect from hour", 24, "hour of the day"],
+  ["inspect to hour", 24, "hour of the day"],
+  ["deposit", 100, "%"],
+  ["balance due", 365, "days"],
+];
+
 const workbook = () =>
   new MemoryWorkbook(
     { Terms: TERMS },
@@ -45,6 +71,7 @@ const button = ({ page }: Drawn, name: string) => {
 };
 const review = ({ page }: Drawn) =>
   [...page.querySelectorAll(".review li")].map((li) => li.textContent);
+const text = ({ page }: Drawn) => page.body.textContent;
 const open = async (book: MemoryWorkbook) => {
   const drawn = await draw(ContractView, book);
   await vi.waitFor(() => expect(drawn.page.querySelector("select")).not.toBeNull());
@@ -86,6 +113,39 @@ describe("the contract view", () => {
     expect(await drawn.violations()).toEqual([]);
   });
 
+  it.each(THRESHOLDS)(
+    "says of %s what it means, its unit and its limits, and refuses what is over them",
+    async (label, most, unit) => {
+      const drawn = await open(workbook());
+      const input = field(drawn, label);
+      const described = () =>
+        (input.getAttribute("aria-describedby") ?? "")
+          .split(" ")
+          .map((id) => drawn.page.getElementById(id)!.textContent)
+          .join(" ");
+      expect(described()).toMatch(/[a-z]{3}.*\.\s/);
+      expect(described()).toContain(`0 to ${most.toLocaleString("en")} ${unit}`);
+      type(drawn, input, String(most + 1));
+      await vi.waitFor(() => expect(input.getAttribute("aria-invalid")).toBe("true"));
+      expect(described()).toContain(`"${most + 1}" stands where a number from 0 to ${most}`);
+    },
+  );
+
+  it("says what each part of a grade means and its limits, and what is wrong with it", async () => {
+    const drawn = await open(workbook());
+    const frames = drawn.page.getElementById("grade-1-frames") as HTMLInputElement;
+    const described = () =>
+      frames
+        .getAttribute("aria-describedby")!
+        .split(" ")
+        .map((id) => drawn.page.getElementById(id)!.textContent)
+        .join(" ");
+    expect(described()).toMatch(/least frames of bees.*0 to 60 frames/i);
+    type(drawn, frames, "61");
+    await vi.waitFor(() => expect(described()).toContain("a number from 0 to 60 frames was"));
+    expect(await drawn.violations()).toEqual([]);
+  });
+
   it("orders, adds and takes away grades", async () => {
     const drawn = await open(workbook());
     button(drawn, "Remove grade 1").click();
@@ -109,21 +169,97 @@ describe("the contract view", () => {
     expect(drawn.page.body.textContent).toContain("A formula stands in this cell");
   });
 
-  it("keeps what is typed when the sheet changes behind it, says so, and reads again", async () => {
+  it("saves nothing over what was changed behind it, and keeps what is typed on offer", async () => {
     const book = workbook();
     const drawn = await open(book);
     type(drawn, field(drawn, "average frames"), "7");
     await vi.waitFor(() => expect(review(drawn)).toHaveLength(1));
     book.type("Terms", 1, 1, 9);
-    await vi.waitFor(() =>
-      expect(drawn.page.body.textContent).toContain("was changed in the sheet"),
-    );
+    await vi.waitFor(() => expect(text(drawn)).toContain("was changed in the sheet"));
     expect(field(drawn, "average frames").value).toBe("7");
+    expect(button(drawn, "Save to the sheet").disabled).toBe(true);
+    expect(await drawn.violations()).toEqual([]);
+    button(drawn, "Read again, keep my changes").click();
+    await vi.waitFor(() => expect(review(drawn)).toEqual(["average frames: 9 → 7"]));
     button(drawn, "Save to the sheet").click();
-    await vi.waitFor(() => expect(drawn.said.at(-1)?.sentence).toContain("9"));
-    expect(book.entry("Terms", 1, 1)).toBe(9);
+    await vi.waitFor(() => expect(book.entry("Terms", 1, 1)).toBe(7));
+  });
+
+  it("reads again without what is typed where that is asked", async () => {
+    const book = workbook();
+    const drawn = await open(book);
+    type(drawn, field(drawn, "average frames"), "7");
+    await vi.waitFor(() => expect(review(drawn)).toHaveLength(1));
+    book.type("Terms", 1, 1, 9);
+    await vi.waitFor(() => expect(text(drawn)).toContain("was changed in the sheet"));
     button(drawn, "Read again, without my changes").click();
     await vi.waitFor(() => expect(field(drawn, "average frames").value).toBe("9"));
+    expect(review(drawn)).toEqual([]);
+  });
+
+  it("goes on where only another contract was changed, or the table was moved", async () => {
+    const book = workbook();
+    const drawn = await open(book);
+    type(drawn, field(drawn, "average frames"), "7");
+    await vi.waitFor(() => expect(review(drawn)).toHaveLength(1));
+    // A row is put in above the table: every cell of it is one row lower.
+    const rows = [["", "", ""], ...TERMS];
+    rows.forEach((row, r) => row.forEach((entry, c) => book.type("Terms", r, c, entry)));
+    const { place } = book.names.get("Terms")!;
+    book.names.set("Terms", { kind: "name", place: { ...place, row: 1 } });
+    book.type("Terms", 2, 2, 6);
+    book.type("Terms", 1, 2, "Plum");
+    await vi.waitFor(() => expect(text(drawn)).toContain("Plum"));
+    button(drawn, "Save to the sheet").click();
+    await vi.waitFor(() => expect(book.entry("Terms", 2, 1)).toBe(7));
+    expect(book.entry("Terms", 2, 2)).toBe(6);
+    expect(book.entry("Terms", 1, 1)).toBe("Cherry");
+  });
+
+  it("keeps what is typed when another contract is chosen, and says that it is not saved", async () => {
+    const drawn = await open(workbook());
+    type(drawn, field(drawn, "average frames"), "7.5");
+    await vi.waitFor(() => expect(review(drawn)).toHaveLength(1));
+    choose(drawn, field(drawn, "Contract"), "Terms / Pear");
+    await vi.waitFor(() => expect(field(drawn, "average frames").value).toBe("7"));
+    const options = [...drawn.page.querySelectorAll("#contract option")].map((o) => o.textContent);
+    expect(options).toEqual(["Cherry, changes not saved", "Pear"]);
+    choose(drawn, field(drawn, "Contract"), "Terms / Cherry");
+    await vi.waitFor(() => expect(field(drawn, "average frames").value).toBe("7.5"));
+    expect(review(drawn)).toEqual(["average frames: 8 → 7.5"]);
+  });
+
+  it("refuses whole what would move a grade over a formula, and names the cell", async () => {
+    const book = workbook();
+    book.type("Terms", 6, 1, "=5+1");
+    const before = book.snapshot();
+    const drawn = await open(book);
+    button(drawn, "Remove grade 1").click();
+    await vi.waitFor(() => expect(text(drawn)).toContain("B7 holds a formula"));
+    expect(button(drawn, "Save to the sheet").disabled).toBe(true);
+    button(drawn, "Save to the sheet").click();
+    expect(book.snapshot()).toEqual(before);
+  });
+
+  it("says what no function can read of the table, with its row, at the top", async () => {
+    const book = workbook();
+    book.type("Terms", 3, 0, "avrage frames");
+    book.type("Terms", 5, 0, "Minimum frames");
+    const drawn = await open(book);
+    const [first, second] = [...drawn.page.querySelectorAll(".problems li")].map(
+      (li) => li.textContent,
+    );
+    expect(first).toMatch(/^A4: "avrage frames" is no term that is known; did you mean "average/);
+    expect(second).toMatch(/^A6: .*"minimum frames" stands twice.*A3/);
+    expect(await drawn.violations()).toEqual([]);
+  });
+
+  it("says why a table with two contracts of one name is not read", async () => {
+    const book = workbook();
+    book.type("Terms", 0, 2, "cherry");
+    const drawn = await draw(ContractView, book);
+    await vi.waitFor(() => expect(text(drawn)).toContain('two contracts are named "cherry"'));
+    expect(text(drawn)).not.toContain("No Terms table is in this workbook");
   });
 
   it("shows at once what is typed in the sheet", async () => {

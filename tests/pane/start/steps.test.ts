@@ -50,7 +50,7 @@ describe("a Terms sheet", () => {
     },
   );
 
-  it("has a name over its terms, without the closing line, and is taken back", async () => {
+  it("has a name over its terms and its closing line, and is taken back", async () => {
     const workbook = empty();
     const before = workbook.snapshot();
     const table = termsOf(USABLE[0]!, "closing");
@@ -58,7 +58,7 @@ describe("a Terms sheet", () => {
     const { terms } = await readSheets(workbook, null);
     expect(terms[0]!.region.name).toBe("Terms_2");
     expect(terms[0]!.contracts).toEqual(["Almond Board of California"]);
-    expect(workbook.names.get("Terms_2")!.place.rows).toBe(table.length - 1);
+    expect(workbook.names.get("Terms_2")!.place.rows).toBe(table.length);
     expect(workbook.entry("Terms 2", table.length - 1, 2)).toBe("closing");
     await workbook.write(undo);
     expect(workbook.snapshot()).toEqual(before);

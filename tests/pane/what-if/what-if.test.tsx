@@ -114,6 +114,30 @@ describe("the view of what if", () => {
     await vi.waitFor(() =>
       expect(drawn.page.body.textContent).toContain("One term cannot be read."),
     );
+    const input = drawn.page.getElementById("what-if-minimum-frames")!;
+    expect(input.getAttribute("aria-invalid")).toBe("true");
+    const fault = drawn.page.getElementById(input.getAttribute("aria-describedby")!);
+    expect(fault!.textContent).toContain('"many" stands where a number from 0 to 60 frames');
+    expect(await drawn.violations()).toEqual([]);
+  });
+
+  it("keeps the field that is being emptied to type another figure", async () => {
+    const drawn = await open();
+    type(drawn, "what-if-average-frames", "");
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("none asked"));
+    type(drawn, "what-if-average-frames", "9");
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("of 9 frames asked"));
+  });
+
+  it("moves thresholds of the terms as they stand, not as they stood", async () => {
+    const book = workbook();
+    const drawn = await open(book);
+    type(drawn, "what-if-grade-1-frames", "9");
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("4 Prime"));
+    book.type("Terms", 2, 1, 5);
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("0 of 10 hives under the minimum"));
+    const listed = [...drawn.page.querySelectorAll(".review li")].map((li) => li.textContent);
+    expect(listed).toEqual(["grade 1 frames: 10 → 9"]);
   });
 
   it("shows the weeks ahead with their band", async () => {
