@@ -46,7 +46,7 @@ function textsOf(script, map) {
 }
 
 function groupOf(/** @type {string} */ path) {
-  const [, library] = /node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(path) ?? [];
+  const [, library] = /node_modules\/(@stdlib|(?:@[^/]+\/)?[^/]+)\//.exec(path) ?? [];
   if (library !== undefined) return library;
   const [, view] = /^src\/pane\/(about|columns|contract|convert|start|what-if)\b/.exec(path) ?? [];
   if (view !== undefined) return `pane, ${view}`;

@@ -2,6 +2,7 @@
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { runnerImport } from "vite";
+import { EYE_GUIDE, eyeGuidePage } from "./eye-guide.mjs";
 import { reference, signature } from "./reference.mjs";
 import { WALKTHROUGH, walkthroughPage } from "./walkthrough.mjs";
 
@@ -113,4 +114,5 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   writeFileSync(path("docs/terms.md"), await termsPage());
   writeFileSync(path("docs/sources.md"), await sourcesPage());
   writeFileSync(WALKTHROUGH, await walkthroughPage());
+  writeFileSync(EYE_GUIDE, await eyeGuidePage());
 }

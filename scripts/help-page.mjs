@@ -7,6 +7,7 @@ export const PAGES = [
   "install",
   "yard-sheet",
   "walkthrough",
+  "eye-guide",
   "terms",
   "methods",
   "sources",

@@ -3,9 +3,9 @@ import { STANDARDS } from "../core/standards.js";
 import { CellError, type Cell } from "../functions/cells.js";
 import { call } from "../functions/declare.js";
 import { yardColumns } from "../functions/yard.js";
-import { addressOf, cellAddress, valuesIn, type Area } from "../workbook/area.js";
+import { addressOf, cellAddress, overlaps, valuesIn, type Area } from "../workbook/area.js";
 import { MAX_CELLS } from "../workbook/engine.js";
-import { overlaps, type YardSheet } from "./find.js";
+import type { YardSheet } from "./find.js";
 import { eachCellOf } from "../workbook/formulas.js";
 import { Problem } from "../workbook/problem.js";
 import { asSaved } from "../workbook/rewrite.js";
@@ -43,14 +43,14 @@ export function computedHeadings(): string[] {
 export function addColumns(sheet: YardSheet, grading: Grading): Area {
   const { area: yard, reference } = sheet;
   refuseDoubled(sheet);
-  const rows = computedColumns(valuesIn(yard), grading);
+  const headings = computedColumns(valuesIn({ ...yard, bottom: yard.top }), grading)[0]!;
   const left = yard.right + 2;
   const area: Area = {
     sheet: yard.sheet,
     top: yard.top,
     left,
-    bottom: yard.top + rows.length - 1,
-    right: left + rows[0]!.length - 1,
+    bottom: yard.bottom,
+    right: left + headings.length - 1,
   };
   refuseFilled(area);
   eachCellOf(area, (r, c) => {

@@ -1,11 +1,17 @@
 import { mkdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { Problem, reason } from "../workbook/problem.js";
+import { refuseHuge } from "../workbook/unpack.js";
 
+/** The bytes of a file, refused before it is read where it is no file or too large. */
 export async function readInput(path: string): Promise<Uint8Array> {
   try {
+    const found = await stat(path);
+    if (!found.isFile() && !found.isDirectory()) throw new Problem(`${path} is no ordinary file.`);
+    refuseHuge(found.size, path);
     return await readFile(path);
   } catch (error) {
+    if (error instanceof Problem) throw error;
     throw new Problem(unreadable(path, error));
   }
 }

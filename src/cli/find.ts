@@ -1,8 +1,9 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { matchHeadings, type Role } from "../core/headings.js";
 import { normalise } from "../core/text.js";
-import { absolute, addressOf, valuesIn, type Area } from "../workbook/area.js";
-import { calculatedCells, doubledColumns } from "../workbook/doubled.js";
+import { absolute, addressOf, overlaps, valuesIn, type Area } from "../workbook/area.js";
+import { CalculatedCells } from "../workbook/calculated-cells.js";
+import { doubledColumns } from "../workbook/doubled.js";
 import { formulasOf } from "../workbook/formulas.js";
 import { filledCells, isTerm, segmentsOf, textAt } from "../workbook/segments.js";
 import { tableReference, tablesOf, type SheetTable } from "../workbook/tables.js";
@@ -24,7 +25,7 @@ const ROWS_SEARCHED = 20;
 interface Made {
   /** Cells that a formula which fills several takes on its first row. */
   readonly filled: ReadonlySet<string>;
-  readonly calculated: ReadonlySet<string>;
+  readonly calculated: CalculatedCells;
   /** Headings of the columns that we compute. */
   readonly computed: readonly string[];
 }
@@ -32,7 +33,7 @@ interface Made {
 /** Finds every block of the workbook that is headed as a yard sheet, in tables and outside them. */
 export function findYardSheets(workbook: Workbook, computed: readonly string[]): YardSheet[] {
   const formulas = formulasOf(workbook);
-  const calculated = calculatedCells(formulas);
+  const calculated = new CalculatedCells(formulas);
   const made = { filled: filledCells(formulas), calculated, computed };
   const tables = tablesOf(workbook);
   const inTables = tables.flatMap((table) => yardTable(table, made) ?? []);
@@ -102,14 +103,4 @@ function lastHive(sheet: Worksheet, heading: number, column: number): number {
     if (text.trim() !== "") last = row;
   }
   return last;
-}
-
-export function overlaps(a: Area, b: Area): boolean {
-  return (
-    a.sheet === b.sheet &&
-    a.top <= b.bottom &&
-    b.top <= a.bottom &&
-    a.left <= b.right &&
-    b.left <= a.right
-  );
 }

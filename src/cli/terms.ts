@@ -65,20 +65,25 @@ function toTerms(area: Area, name: string | null): Terms {
   }
 }
 
-/** A cell `Term` with contracts beside it and terms below, down to where two rows have no label. */
+/** A cell `Term` with contracts beside it and terms below, the first of the sheet. */
 function termsBlock(sheet: Worksheet): Area | null {
-  for (let row = 1; row <= sheet.rowCount; row++) {
-    for (let column = 1; column <= sheet.columnCount; column++) {
-      if (!isTerm(textAt(sheet, row, column)) || textAt(sheet, row, column + 1) === "") continue;
-      let right = column + 1;
-      while (textAt(sheet, row, right + 1) !== "") right++;
-      const filled = (r: number): boolean => textAt(sheet, r, column) !== "";
-      let bottom = row;
-      while (filled(bottom + 1) || filled(bottom + 2)) bottom++;
-      if (bottom > row) return { sheet, top: row, left: column, bottom, right };
-    }
-  }
-  return null;
+  let found: Area | null = null;
+  // Only cells that hold something are asked: between two far ones there may be milliards.
+  sheet.eachRow((row, r) => {
+    if (!found) row.eachCell((_, c) => (found ??= termsAt(sheet, r, c)));
+  });
+  return found;
+}
+
+/** The block of terms that begins in a cell, down to where two rows have no label. */
+function termsAt(sheet: Worksheet, top: number, left: number): Area | null {
+  if (!isTerm(textAt(sheet, top, left)) || textAt(sheet, top, left + 1) === "") return null;
+  let right = left + 1;
+  while (textAt(sheet, top, right + 1) !== "") right++;
+  const filled = (row: number): boolean => textAt(sheet, row, left) !== "";
+  let bottom = top;
+  while (filled(bottom + 1) || filled(bottom + 2)) bottom++;
+  return bottom > top ? { sheet, top, left, bottom, right } : null;
 }
 
 /** Gives a block of terms the name by which formulas speak of it. */
@@ -95,7 +100,8 @@ export function nameTerms(workbook: Workbook, terms: Terms): Terms {
 export function copyTerms(workbook: Workbook, { area, values }: Terms): Terms {
   const from = area.sheet;
   const sheet = workbook.addWorksheet(freeName(workbook, from.name));
-  for (let c = 1; c <= from.columnCount; c++) {
+  const columns = from.columnCount;
+  for (let c = 1; c <= columns; c++) {
     const { width } = from.getColumn(c);
     if (width !== undefined) sheet.getColumn(c).width = width;
   }

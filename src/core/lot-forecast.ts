@@ -86,7 +86,7 @@ function naming(id: string, body: () => void): void {
 
 function chanceOf(average: number, asked: number, error: number): number {
   if (average === 0) return 0;
-  return normalCdf(Math.log(average / asked) / error);
+  return normalCdf(Math.log(average / asked) / error, 0, 1);
 }
 
 function daysTo({ id, day }: Look, on: number): number {

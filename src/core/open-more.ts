@@ -80,7 +80,7 @@ export function openMore(strengths: readonly number[], plan: Plan): Standing {
  * need not be whole: ((z_alpha + z_beta) spread / (good - bad))2, less in a finite lot.
  */
 export function fixedSample({ good, bad, alpha, beta, spread, size }: Omit<Plan, "most">): number {
-  const z = -normalQuantile(alpha) - normalQuantile(beta);
+  const z = -normalQuantile(alpha, 0, 1) - normalQuantile(beta, 0, 1);
   const endless = ((z * spread) / (good - bad)) ** 2;
   return endless / (1 + endless / size);
 }

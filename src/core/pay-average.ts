@@ -1,8 +1,9 @@
+import { shownApart } from "./apart.js";
 import type { Contract } from "./contract.js";
 import { exact, inUnits, minus, over, plus, times, toNumber, type Exact } from "./exact.js";
 import { feeOf, framesOver, NOTHING, withoutNoise } from "./fees.js";
 import { isCounted, type LotCount } from "./lot.js";
-import { shortly, type Alike } from "./pay-class.js";
+import type { Alike } from "./pay-class.js";
 import { deduction, line, remark, type Line } from "./pay-line.js";
 
 const BILLIONTH: Exact = { top: 1n, bottom: 10n ** 9n };
@@ -26,7 +27,7 @@ export function averageLines(
   const paid = fees.filter((fee) => fee.rate.top > 0n);
   if (asked === 0 || paid.length === 0) return [];
   const average = exactAverage(contract, kinds);
-  const isOf = `average ${shortly(toNumber(average))} of ${asked} frames`;
+  const isOf = `average ${shownApart(toNumber(average), asked)} of ${asked} frames`;
   const ceiling = bonusCeiling === 0 ? "" : `, at most ${bonusCeiling} a hive`;
   const lines: Line[] = [];
   if (!count.averageMet && contract.proRata) {

@@ -63,6 +63,6 @@ function classOf(contract: Contract, hive: OpenedHive): Omit<PayClass, "hives"> 
 }
 
 /** A figure as a label shows it. */
-export function shortly(figure: number): string {
+function shortly(figure: number): string {
   return String(+figure.toFixed(2));
 }

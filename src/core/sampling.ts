@@ -45,7 +45,7 @@ export function lotAverage(contract: Contract, lot: Lot, confidence: number): Lo
   const arm = halfWidth(ratio, tail, typical);
   // Two people's errors are independent, so that one of them makes a half of the square of their gap.
   const observer = (average * contract.observerError) / 100 / Math.SQRT2;
-  const reach = arm === null ? null : Math.hypot(arm, normalQuantile(1 - tail) * observer);
+  const reach = arm === null ? null : Math.hypot(arm, normalQuantile(1 - tail, 0, 1) * observer);
   const most = contract.mostFrames || Infinity;
   return {
     average,

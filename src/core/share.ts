@@ -31,12 +31,22 @@ export function shareLimits(
   confidence: number,
 ): LotShare {
   const tail = tailOf(confidence);
-  const atMost = (marked: number): boolean => hypergeometricCdf(found, size, marked, opened) > tail;
+  const atMost = (marked: number): boolean => atMostFound(found, size, marked, opened) > tail;
   const atLeast = (marked: number): boolean =>
-    1 - hypergeometricCdf(found - 1, size, marked, opened) > tail;
+    found === 0 || 1 - atMostFound(found - 1, size, marked, opened) > tail;
   const fewest = first(found, size - opened + found, atLeast);
   const most = first(found, size - opened + found, (marked) => !atMost(marked + 1));
   return { share: found / opened, low: fewest / size, high: most / size };
+}
+
+/**
+ * The chance of at most `found` marked hives. Summed from the side that is the smaller, where the
+ * library's sum does not begin with a term too small for the machine.
+ */
+function atMostFound(found: number, size: number, marked: number, opened: number): number {
+  if (found >= Math.min(opened, marked)) return 1;
+  if (found * size <= opened * marked) return hypergeometricCdf(found, size, marked, opened);
+  return 1 - hypergeometricCdf(opened - found - 1, size, size - marked, opened);
 }
 
 /** The first whole number from `low` to `high` for which it holds; `high` where it does for none below. */

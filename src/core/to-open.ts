@@ -90,7 +90,7 @@ export function planOfSpread(contract: Contract | null, size: number, spread: nu
  */
 export function toOpen(plan: Plan, margin: number, confidence: number): ToOpen {
   const tail = tailOf(confidence);
-  const observer = normalQuantile(1 - tail) * plan.observer;
+  const observer = normalQuantile(1 - tail, 0, 1) * plan.observer;
   if (observer > margin) {
     throw new Refusal(
       `the observers' error alone is ${observer.toFixed(2)} frames either way at ${confidence} %: ` +

@@ -1,3 +1,4 @@
+import { shownApart } from "../core/apart.js";
 import type { Contract } from "../core/contract.js";
 import { countLot, type Lot, type LotCount } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
@@ -65,8 +66,10 @@ function reason(
 ): string {
   const parts = [];
   if (contract.averageFrames > 0) {
-    const is = average === null ? "no hive counts" : `the sample's average is ${round(average)}`;
-    parts.push(`${is}, ${averageMet ? "at least" : "under"} the ${contract.averageFrames} asked`);
+    const asked = contract.averageFrames;
+    const is =
+      average === null ? "no hive counts" : `the sample's average is ${shownApart(average, asked)}`;
+    parts.push(`${is}, ${averageMet ? "at least" : "under"} the ${asked} asked`);
   }
   if (contract.underMinimum === "rejects the load") {
     parts.push(

@@ -5,8 +5,8 @@ import { ticketOf } from "../core/pick.js";
 import { CellError } from "./cells.js";
 import { toBlock } from "./declare.js";
 import type { Words } from "./statement.js";
-import type { Section, StatementCell, StatementChart } from "./statement-model.js";
-import { row, section } from "./statement-rows.js";
+import type { Section, StatementChart } from "./statement-model.js";
+import { frames, row, section } from "./statement-rows.js";
 import { YARD_COLUMNS } from "./yard.js";
 
 /** Digits of a ticket that are shown, as PICK_HIVES shows them. */
@@ -41,10 +41,10 @@ export function hivesSection(
         "plain",
         [0, 1, hive.id],
         [1, 1, hive.pallet ?? ""],
-        [2, 1, frames(hive.frames)],
-        [3, 1, brood === null ? "" : frames(brood)],
+        [2, 1, frames(contract, hive.frames)],
+        [3, 1, brood === null ? "" : { kind: "frames", value: brood }],
         [4, 1, hive.grade],
-        [5, 1, isCounted(contract, hive) ? frames(hive.counted) : "left out", "right"],
+        [5, 1, isCounted(contract, hive) ? frames(contract, hive.counted) : "left out", "right"],
         [6, 1, words ? ticket(contract, words, hive) : ""],
         [words ? 7 : 6, words ? 1 : 2, note],
       );
@@ -99,10 +99,6 @@ function byLevel(named: readonly [number, string][]): Map<number, string> {
     levels.set(at, before === undefined ? name : `${before}, ${name}`);
   }
   return levels;
-}
-
-function frames(value: number): StatementCell {
-  return { kind: "frames", value };
 }
 
 /** Of the hive, or of its pallet where whole pallets are drawn. */

@@ -3,9 +3,11 @@ export type StatementCell =
   | { readonly kind: "text"; readonly value: string }
   | {
       /** `percent` is a share from 0 to 1, `date` the serial of a day in the 1900 system. */
-      readonly kind: "count" | "frames" | "quantity" | "rate" | "money" | "percent" | "date";
+      readonly kind: "count" | "quantity" | "rate" | "money" | "percent" | "date";
       readonly value: number;
     }
+  /** Decimals are said where the usual ones would show another side of what is asked. */
+  | { readonly kind: "frames"; readonly value: number; readonly decimals?: number }
   /** A line to write on with a pen. */
   | { readonly kind: "line" };
 

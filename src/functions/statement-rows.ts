@@ -1,3 +1,6 @@
+import { decimalsApart } from "../core/apart.js";
+import type { Contract } from "../core/contract.js";
+import { gradesOf } from "../core/grade.js";
 import type { Placed, RowStyle, Section, StatementCell, StatementRow } from "./statement-model.js";
 
 /**
@@ -58,6 +61,20 @@ export function section(heading: string, ...rows: readonly StatementRow[]): Sect
 
 export function count(value: number): StatementCell {
   return { kind: "count", value };
+}
+
+/** Decimals that frames are shown with where nothing asks for more. */
+const FRAME_DECIMALS = 3;
+
+/** Frames, shown apart from every threshold that they do not stand on. */
+export function frames(contract: Contract, value: number): StatementCell {
+  const asked = [
+    contract.averageFrames,
+    contract.minimumFrames,
+    ...gradesOf(contract).map((grade) => grade.frames),
+  ];
+  const decimals = Math.max(...asked.map((level) => decimalsApart(value, level, FRAME_DECIMALS)));
+  return { kind: "frames", value, ...(decimals > FRAME_DECIMALS && { decimals }) };
 }
 
 function toCell(cell: StatementCell | string): StatementCell {

@@ -16,6 +16,7 @@ import type { Paper, Section, Statement, StatementCell, StatementRow } from "./s
 import {
   count,
   fact,
+  frames,
   labelled,
   LINE,
   row,
@@ -146,7 +147,7 @@ function contractSection(contract: Contract, lot: Lot): Section {
   const lines = countLines(contract, lot);
   return section(
     "By the contract",
-    ...lines.slice(0, -1).flatMap((line) => ofLine(line)),
+    ...lines.slice(0, -1).flatMap((line) => ofLine(contract, line)),
     ...(asked > 0
       ? labelled("Share opened", { kind: "percent", value: share }, `${asked} % asked${fewer}`)
       : []),
@@ -155,7 +156,7 @@ function contractSection(contract: Contract, lot: Lot): Section {
       [0, 4, "Grades of the hives opened"],
       [4, 4, seen.map(([grade, hives]) => `${hives} ${grade}`).join(", ")],
     ),
-    ...ofLine(lines.at(-1)!, "strong"),
+    ...ofLine(contract, lines.at(-1)!, "strong"),
   );
 }
 
@@ -165,7 +166,7 @@ function sureSection(contract: Contract, lot: Lot): Section {
   return section(
     "How sure",
     ...labelled("Hives not opened", count(left), none),
-    ...sureLines(contract, lot, CONFIDENCE).flatMap((line) => ofLine(line)),
+    ...sureLines(contract, lot, CONFIDENCE).flatMap((line) => ofLine(contract, line)),
     ...(left > 0 && contract.averageFrames > 0 ? chanceRows(contract, lot) : []),
   );
 }
@@ -266,10 +267,15 @@ const UNDER_HEADING: Readonly<Record<string, string>> = {
   "How sure": "The whole lot",
 };
 
-function ofLine([name, figure, remark, kind]: LotLine, style?: "strong"): StatementRow[] {
+function ofLine(
+  contract: Contract,
+  [name, figure, remark, kind]: LotLine,
+  style?: "strong",
+): StatementRow[] {
   const label = UNDER_HEADING[name] ?? name;
   if (figure instanceof CellError) throw figure;
   if (typeof figure !== "number") return labelled(label, String(figure), remark, style);
+  if (kind === "frames") return labelled(label, frames(contract, figure), remark, style);
   if (kind !== "percent")
     return labelled(
       label,

@@ -1,5 +1,6 @@
-import { address, placeOf, samePlace, within } from "./places.js";
+import { address, cellOf, placeOf, samePlace, within } from "./places.js";
 import { isFollowing, labelOf, type State } from "./excel-state.js";
+import { loadBlock } from "./excel-read.js";
 import { has, rangeAt } from "./excel-run.js";
 import type { Entry, Place, Step } from "./port.js";
 import { checkShape, filled, isFormula, typed, unexpected } from "./stands.js";
@@ -129,23 +130,35 @@ type OfSheet = Extract<Step, { kind: "add sheet" | "drop sheet" }>;
 
 function guardSheet(context: Excel.RequestContext, step: OfSheet, all: readonly Step[]): Guard {
   const protection = context.workbook.protection.load("protected");
-  const used =
-    step.kind === "drop sheet"
-      ? context.workbook.worksheets
-          .getItem(step.name)
-          .getUsedRangeOrNullObject(true)
-          .load("address,formulas")
-      : null;
+  const refused = step.kind === "drop sheet" ? guardDropped(context, step, all) : null;
   return (state) => {
     if (protection.protected) return "the workbook's structure is protected";
-    if (used === null) {
-      const isThere = state.kind === "sheet" && state.isThere;
-      return isThere ? `there is a sheet ${step.name} already` : unfit(step.name);
-    }
+    if (refused !== null) return refused();
+    const isThere = state.kind === "sheet" && state.isThere;
+    return isThere ? `there is a sheet ${step.name} already` : unfit(step.name);
+  };
+}
+
+function guardDropped(
+  context: Excel.RequestContext,
+  { name, expect }: Extract<Step, { kind: "drop sheet" }>,
+  all: readonly Step[],
+): () => string | null {
+  const sheet = context.workbook.worksheets.getItem(name);
+  const used = sheet.getUsedRangeOrNullObject(true).load("address,formulas");
+  const comments = sheet.comments.load("items/id");
+  const block = expect === undefined ? null : loadBlock(context, expect.place);
+  return () => {
+    if (comments.items.length > 0) return `there is a comment on the sheet ${name}`;
+    const other = expect && unexpected(expect.place, block!().entries, expect.entries);
     const place = used.isNullObject ? null : placeOf(used.address);
-    if (place === null) return null;
+    if (other || place === null) return other ?? null;
     const left = (used.formulas as Entry[][]).map((row, r) =>
-      row.map((entry, c) => putAt(all, { ...place, row: place.row + r }, c) ?? entry),
+      row.map((entry, c) => {
+        const cell = cellOf(place, r, c);
+        const isExpected = expect !== undefined && within(expect.place, cell) !== null;
+        return isExpected ? "" : (putAt(all, { ...place, row: place.row + r }, c) ?? entry);
+      }),
     );
     return filled(place, left);
   };

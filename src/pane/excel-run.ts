@@ -10,6 +10,8 @@ export const CALL_CELLS = 20_000;
 /** An error of Office by its code: its own message is in the language of Office, and for developers. */
 export interface OfficeError {
   readonly code: string;
+  /** Says which object and which of its members failed: `PageLayout.paperSize`. */
+  readonly debugInfo?: { readonly errorLocation?: string };
 }
 
 /** By its shape: the class comes with Microsoft's script. */

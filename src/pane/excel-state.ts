@@ -143,6 +143,7 @@ export function inverse(step: Step, before: State, after: State): Step | null {
       ? { kind: "uncover", name }
       : { kind: "cover", region, name, place: before.place };
   }
+  if (step.kind === "drop sheet" && step.expect !== undefined) return null;
   if (before.kind === "sheet" && after.kind === "sheet" && before.isThere !== after.isThere) {
     const name = (step as { readonly name: string }).name;
     return { kind: before.isThere ? "add sheet" : "drop sheet", name };

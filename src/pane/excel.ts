@@ -1,4 +1,5 @@
 import { readActive, readBlocks, readDecimalSign, readRegions } from "./excel-read.js";
+import { writeStatement } from "./excel-statement.js";
 import { ExcelWatch } from "./excel-watch.js";
 import { writeSteps } from "./excel-write.js";
 import type { Workbook } from "./port.js";
@@ -13,6 +14,7 @@ export function excelWorkbook(): Workbook {
     active: readActive,
     decimalSign: readDecimalSign,
     watch: (changed) => watch.add(changed),
+    statement: writeStatement,
     async write(steps) {
       const undo = await writeSteps(steps);
       if (isFirstWrite) void loadWithWorkbook();

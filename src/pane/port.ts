@@ -3,6 +3,8 @@
  * playground has its own.
  */
 
+import type { Statement } from "../functions/statement-model.js";
+
 /** A rectangle of cells of one sheet; `row` and `column` count from 0. */
 export interface Place {
   readonly sheet: string;
@@ -65,7 +67,24 @@ export type Step =
   | { readonly kind: "uncover"; readonly name: string }
   /** A new sheet at the end, or away with one that such a step made. */
   | { readonly kind: "add sheet"; readonly name: string }
-  | { readonly kind: "drop sheet"; readonly name: string };
+  /**
+   * A sheet on which something stands stays, but for what is expected there. What is dropped with
+   * its sheet does not come back: that step has none that takes it back, and is the only one of its
+   * change.
+   */
+  | {
+      readonly kind: "drop sheet";
+      readonly name: string;
+      readonly expect?: Pick<Block, "place" | "entries">;
+    };
+
+/** What became of something that was handed to the workbook's host. */
+export interface Handed {
+  /** Where it went, and what of it was left out. */
+  readonly sentence: string;
+  /** The steps that take it back; none where it left the workbook, as a file does. */
+  readonly undo: readonly Step[];
+}
 
 export interface Workbook {
   /** Tables, defined names and filled parts of visible sheets, in this order. */
@@ -81,6 +100,14 @@ export interface Workbook {
    * hand; the workbook is then as it was, or the sentence names the range that is left
    */
   write(steps: readonly Step[]): Promise<readonly Step[]>;
+  /**
+   * Hands over a statement as its host does it: as a new sheet, or as a file of its own. It goes whole
+   * or not at all, and over nothing that is there: where the name is taken, it gets another.
+   *
+   * @param name - what the sheet or the file should be called
+   * @throws Refusal that says why it was not made, or names the sheet that is left of it
+   */
+  statement(name: string, statement: Statement): Promise<Handed>;
   /** Calls on each change in the workbook, whoever made it, until what it answers is called. */
   watch(changed: () => void): () => void;
   /** The decimal sign that the user types. */

@@ -1,9 +1,9 @@
 import { dayOfSerial, showDay } from "../core/serial.js";
 import { CellError, isBlank } from "../functions/cells.js";
 
-/** A number as people read it: thousands apart and whole, less with at most two places. */
-export function shownNumber(value: number, sign: "." | ","): string {
-  const places = Math.abs(value) < 1000 ? 2 : 0;
+/** A number as people read it: thousands apart and whole, less with few places. */
+export function shownNumber(value: number, sign: "." | ",", most = 2): string {
+  const places = Math.abs(value) < 1000 ? most : 0;
   return value.toLocaleString(sign === "," ? "de" : "en", { maximumFractionDigits: places });
 }
 

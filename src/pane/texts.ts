@@ -5,6 +5,7 @@ export const texts = {
     contract: "Contract",
     whatIf: "What if",
     columns: "Columns",
+    statement: "Statement",
     convert: "Convert",
     start: "Start",
     about: "About",
@@ -246,6 +247,50 @@ export const texts = {
     written: (place: string, columns: number) =>
       columns === 1 ? `1 column written to ${place}.` : `${columns} columns written to ${place}.`,
     cannot: (why: string) => `They cannot be worked out yet: ${why}.`,
+  },
+  statement: {
+    how:
+      "A sheet on one lot for the grower, to be printed and signed: the verdict, how sure it is, the " +
+      "pay, the terms, the hives opened and a chart. It holds values alone, so that it opens the same " +
+      "for someone without Comb Tally.",
+    sheetName: (lot: string | null) => (lot === null ? "Statement" : `Statement ${lot}`),
+    lot: "Lot",
+    wholeSheet: "all hives of the sheet",
+    size: "Hives in the lot",
+    sizeHow:
+      "Opened or not. Left blank, the hives opened are taken as the whole lot, and nothing is left to be unsure of.",
+    delivered: "Hives that came",
+    deliveredHow:
+      "Only where fewer came than were agreed; the hives in the lot are then those agreed.",
+    parties: "Who it is between",
+    beekeeper: "Beekeeper",
+    grower: "Grower",
+    partiesHow: "A name left blank is a line to write on.",
+    pickedLegend: "How the hives were picked",
+    picked: "In your words",
+    one: "Word of one party",
+    other: "Word of the other",
+    pickedHow: "The words are those given to PICK_HIVES. Left blank, there is a line to write on.",
+    paper: "Paper",
+    papers: { letter: "Letter", a4: "A4" },
+    preview: "What it will say",
+    hives: "Hives opened",
+    wholeNumber: (label: string, given: string) =>
+      `${label}: a whole number from 1 on was expected, not “${given}”.`,
+    cannot: (why: string) => `No statement yet: ${why}.`,
+    caution:
+      "By eye, and by these terms. The signed contract and local law come first: both parties check the " +
+      "figures before they sign or pay.",
+    make: "Make the statement",
+    added: (sheet: string, without: readonly ("chart" | "page")[]) =>
+      [
+        `The statement is on a new sheet, ${sheet}.`,
+        ...without.map((part) => texts.statement.leftOut[part]),
+      ].join(" "),
+    leftOut: {
+      chart: "This Excel could not draw its chart; the figures for one stand right of the page.",
+      page: "This Excel could not set up its page: look at the print preview before you print.",
+    },
   },
   convert: {
     what: "Convert",

@@ -5,7 +5,11 @@ import {
   type Workbook,
   type Worksheet,
 } from "@cj-tech-master/excelts";
+import { Problem } from "./problem.js";
 import { plainValue } from "./values.js";
+
+/** What a block may have that is read as a whole: a whole column, or a sheet of a million hives. */
+const MOST_CELLS = 20_000_000;
 
 /** A block of a sheet; rows and columns count from 1. */
 export interface Area {
@@ -53,12 +57,36 @@ export function areaAt(workbook: Workbook, text: string): Area | null {
 }
 
 export function areaOn(sheet: Worksheet, address: string): Area {
+  return { sheet, ...spanOf(address) };
+}
+
+export function spanOf(address: string): Omit<Area, "sheet"> {
   const { s, e } = decodeRange(address.replace(/\$/g, ""));
-  return { sheet, top: s.r + 1, left: s.c + 1, bottom: e.r + 1, right: e.c + 1 };
+  return { top: s.r + 1, left: s.c + 1, bottom: e.r + 1, right: e.c + 1 };
+}
+
+export function overlaps(a: Area, b: Area): boolean {
+  return (
+    a.sheet === b.sheet &&
+    a.top <= b.bottom &&
+    b.top <= a.bottom &&
+    a.left <= b.right &&
+    b.left <= a.right
+  );
+}
+
+export function sizeOf({ top, left, bottom, right }: Omit<Area, "sheet">): number {
+  return (bottom - top + 1) * (right - left + 1);
 }
 
 /** The values that stand in a block, as a function is given them. */
 export function valuesIn(area: Area): unknown[][] {
+  if (sizeOf(area) > MOST_CELLS) {
+    throw new Problem(
+      `The block ${reference(area)} has ${sizeOf(area).toLocaleString("en")} cells, and at most ` +
+        `${MOST_CELLS.toLocaleString("en")} are read: name the rows that are filled.`,
+    );
+  }
   const rows: unknown[][] = [];
   for (let r = area.top; r <= area.bottom; r++) {
     const row: unknown[] = [];

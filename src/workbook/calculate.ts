@@ -5,11 +5,12 @@ import type { SheetFunction } from "../functions/declare.js";
 import { reference } from "./area.js";
 import { Constants } from "./constants.js";
 import { register } from "./engine.js";
-import { emptySpill, formulasOf, type Formula } from "./formulas.js";
+import { answered, putIn } from "./direct.js";
+import { emptySpill, formulasOf, type Formula, type Result } from "./formulas.js";
 import { calculable, isAnchored, type Surroundings } from "./prepare.js";
-import { filledBy, fillBlock, isSame, type Rows } from "./spread.js";
+import { filledBy, fillBlock, isSame, toCellValue, type Rows } from "./spread.js";
 import { tablesOf } from "./tables.js";
-import { heldAsFormula, unsupported } from "./unsupported.js";
+import { heldAsFormula, TOO_LARGE, unsupported } from "./unsupported.js";
 
 /** What the engine has left in the cells, and what it told on the way. */
 export interface Calculated {
@@ -52,33 +53,50 @@ export function calculate(
   const reasons = unsupported(formulas, workbook);
   const isKept = (number: number): boolean =>
     reasons.has(number) && formulas[number]!.held !== undefined;
+  const tables = tablesOf(workbook);
   const around: Surroundings = {
-    tables: tablesOf(workbook),
+    tables,
     ids: new Set(functions.map((fn) => fn.id)),
     constants,
     filledFrom(sheet, address) {
       const number = numbers.get(key(sheet, address));
       if (number === undefined) return "#REF!";
       const formula = formulas[number]!;
-      return reference(isKept(number) ? formula.area : filledBy(formula, before.get(number)));
+      const rows = before.get(number) ?? answers.get(number);
+      return reference(isKept(number) ? formula.area : filledBy(formula, rows));
     },
   };
   const refill = new Map(
     formulas.map((formula, number) => [number, isKept(number) ? () => {} : emptySpill(formula)]),
   );
-  for (let pass = 1; pass <= MOST_PASSES; pass++) {
+  const textFor = (formula: Formula, number: number): string => {
+    if (isKept(number)) return heldAsFormula(formula);
+    return reasons.get(number) === TOO_LARGE ? "#VALUE!" : calculable(formula, number, around);
+  };
+  const byId = new Map(functions.map((fn) => [fn.id, fn]));
+  const answers = answered(formulas, { functions: byId, tables, constants }, reasons);
+  for (const [number, rows] of answers) {
+    errors.set(number, errorsIn(rows, undefined));
+    putIn(formulas[number]!, rows);
+    tick();
+  }
+  const left = formulas.length - answers.size;
+  for (let pass = 1; left > 0 && pass <= MOST_PASSES; pass++) {
     formulas.forEach((formula, number) => {
-      if (pass > 1 && !isAnchored(formula)) return;
-      place(formula, isKept(number) ? heldAsFormula(formula) : calculable(formula, number, around));
+      if (answers.has(number) || (pass > 1 && !isAnchored(formula))) return;
+      place(formula, textFor(formula, number));
     });
     spread = new Map();
     calculateFormulas(workbook as WorkbookLike);
     for (const [number, rows] of spread) fillBlock(formulas[number], rows);
-    const isAlone = formulas.length === 1;
-    if (isAlone || isSame(spread, before)) break;
+    if (left === 1 || isSame(spread, before)) break;
     before = spread;
   }
-  return { formulas, spread, reasons, refill, errors };
+  for (const [number, rows] of answers) {
+    place(formulas[number]!, formulas[number]!.text);
+    formulas[number]!.cell.result = toCellValue(rows[0]?.[0] ?? 0) as Result;
+  }
+  return { formulas, spread: new Map([...spread, ...answers]), reasons, refill, errors };
 }
 
 /** A cell by its sheet, with or without the quotes of a reference, and its address. */

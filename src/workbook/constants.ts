@@ -1,15 +1,14 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { areaAt, areaOn, valuesIn, type Area } from "./area.js";
-import { calculatedCells } from "./doubled.js";
-import { eachCellOf, type Formula } from "./formulas.js";
-import { place } from "./segments.js";
+import { CalculatedCells } from "./calculated-cells.js";
+import type { Formula } from "./formulas.js";
 
 /**
  * Blocks in which nothing is calculated, as terms are. The engine notes for each formula each cell
  * of each block that it reads: ten thousand hives graded by a large block take a gigabyte so.
  */
 export class Constants {
-  private readonly calculated: ReadonlySet<string>;
+  private readonly calculated: CalculatedCells;
   private readonly names: ReadonlyMap<string, string>;
   private readonly numbers = new Map<string, number | null>();
   private readonly blocks: unknown[][][] = [];
@@ -18,7 +17,7 @@ export class Constants {
     private readonly workbook: Workbook,
     formulas: readonly Formula[],
   ) {
-    this.calculated = calculatedCells(formulas);
+    this.calculated = new CalculatedCells(formulas);
     this.names = namedBlocks(workbook);
   }
 
@@ -37,6 +36,11 @@ export class Constants {
     return this.blocks[number]!;
   }
 
+  /** Whether nothing in a block is calculated. */
+  isUntouched(area: Area): boolean {
+    return !this.calculated.touch(area);
+  }
+
   private areaNamed(text: string, sheetName: string): Area | null {
     if (text.startsWith("$")) return areaOn(this.workbook.getWorksheet(sheetName)!, text);
     if (text.includes("!")) return areaAt(this.workbook, text);
@@ -45,9 +49,7 @@ export class Constants {
   }
 
   private isConstant(area: Area): boolean {
-    let constant = area.top < area.bottom || area.left < area.right;
-    eachCellOf(area, (r, c) => (constant &&= !this.calculated.has(place(area.sheet, r, c))));
-    return constant;
+    return (area.top < area.bottom || area.left < area.right) && this.isUntouched(area);
   }
 }
 

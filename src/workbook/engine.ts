@@ -67,6 +67,11 @@ function answer(fn: SheetFunction, args: readonly Value[]): Cell[][] {
   const values = fn.parameters.map((parameter, i) =>
     fromArgument(args[i] ?? { kind: 0 }, parameter),
   );
+  return ask(fn, values);
+}
+
+/** What a function answers; a fault of ours is told in the cell and ends nothing. */
+export function ask(fn: SheetFunction, values: readonly unknown[]): Cell[][] {
   try {
     return call(fn, values, MAX_CELLS);
   } catch (fault) {

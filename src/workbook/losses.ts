@@ -1,6 +1,7 @@
 import { xmlDecode } from "@cj-tech-master/excelts";
 import { ELEMENTS, PARTS } from "./kinds.js";
-import { textOf, type Parts } from "./workbook.js";
+import type { Parts } from "./unpack.js";
+import { textOf } from "./workbook.js";
 
 /** How often something stands in a workbook, by sheet; under "" where it belongs to no sheet. */
 type Census = Map<string, Map<string, number>>;

@@ -21,6 +21,17 @@ export function callsOurs(formula: string): boolean {
   return formula.search(OURS) >= 0;
 }
 
+const ONE_CALL = new RegExp(
+  String.raw`^(?:\[\d+\]!)?(?:${AS_SAVED}|${NAMESPACE}\.)(\w+)\((.*)\)$`,
+  "is",
+);
+
+/** A formula that is one call of ours and nothing more: its function, and what stands inside. */
+export function ourCall(formula: string): { readonly id: string; readonly inside: string } | null {
+  const [, id, inside] = ONE_CALL.exec(formula.trim()) ?? [];
+  return id === undefined ? null : { id: id.toUpperCase(), inside: inside ?? "" };
+}
+
 /** Our functions spelled as Excel saves them; it binds no others when it opens a file. */
 export function asSaved(formula: string): string {
   return outsideTexts(formula, (part) =>

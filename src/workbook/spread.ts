@@ -32,7 +32,7 @@ export function fillBlock(formula: Formula | undefined, rows: Rows): void {
   });
 }
 
-function toCellValue(value: unknown): CellValue {
+export function toCellValue(value: unknown): CellValue {
   if (value instanceof CellError) return { error: value.code } as CellErrorValue;
   return (value ?? 0) as string | number | boolean;
 }

@@ -1,8 +1,14 @@
 import { Workbook } from "@cj-tech-master/excelts";
+import { sizeOf, spanOf } from "./area.js";
 import { calculateFormulas, type WorkbookLike } from "@cj-tech-master/excelts/formula";
 import { pieces } from "./formula-text.js";
 import type { Formula } from "./formulas.js";
 import { serialOf } from "./values.js";
+
+/** The engine makes a value of each cell of a block, also of those that were never filled. */
+const MOST_CELLS = 5_000_000;
+
+export const TOO_LARGE = "it reads more cells than are calculated here";
 
 /** Why each formula that cannot be calculated here cannot, by its number. */
 export function unsupported(
@@ -16,6 +22,7 @@ export function unsupported(
     const name = functionsIn(parts).find((fn) => unknown.has(fn));
     if (name !== undefined) reasons.set(number, `${asTyped(name)} is not known here`);
     else if (readsOtherWorkbook(parts)) reasons.set(number, "it reads another workbook");
+    else if (readsTooMuch(parts)) reasons.set(number, TOO_LARGE);
     else if (callsResult(parts)) reasons.set(number, "it writes a function and calls it in one");
   });
   return reasons;
@@ -61,6 +68,17 @@ function readsOtherWorkbook(parts: readonly string[]): boolean {
     return /^\[\d+\]$/.test(part) && !named && parts[i + 1] !== "!";
   });
 }
+
+/** `F1:XFD1048576`; of whole columns and rows the engine takes only what is filled. */
+function readsTooMuch(parts: readonly string[]): boolean {
+  return parts.some((part, i) => {
+    if (part !== ":") return false;
+    const address = `${parts[i - 1]}:${parts[i + 1]}`;
+    return CELLS.test(address) && sizeOf(spanOf(address)) > MOST_CELLS;
+  });
+}
+
+const CELLS = /^\$?[A-Z]{1,3}\$?\d{1,7}:\$?[A-Z]{1,3}\$?\d{1,7}$/i;
 
 function callsResult(parts: readonly string[]): boolean {
   const tight = parts.filter((part) => part.trim() !== "");

@@ -4,9 +4,7 @@ import { installFormulaEngine } from "@cj-tech-master/excelts/formula";
 import { takeLinksOff } from "./links.js";
 import { Problem, reason } from "./problem.js";
 import { toSheetTable } from "./tables.js";
-
-/** The files of a workbook by their path in it: an .xlsx is a zip of XML. */
-export type Parts = ReadonlyMap<string, Uint8Array>;
+import { unpack, type Parts } from "./unpack.js";
 
 export interface OpenedWorkbook {
   readonly workbook: Workbook;
@@ -23,9 +21,7 @@ export async function openWorkbook(bytes: Uint8Array, name: string): Promise<Ope
         `Open it in Excel, take the password off, and save it as an Excel Workbook (.xlsx).`,
     );
   }
-  const parts = await partsOf(bytes).catch((error: unknown) => {
-    throw new Problem(`${name} is not a workbook, or is damaged: ${reason(error)}.`);
-  });
+  const parts = await unpack(bytes, name);
   const book = textOf(parts, "xl/workbook.xml");
   if (book === null) throw new Problem(`${name} is not an Excel workbook, or is damaged.`);
   if ([...parts.keys()].some((path) => /vbaProject\.bin$/i.test(path))) {
@@ -39,7 +35,7 @@ export async function openWorkbook(bytes: Uint8Array, name: string): Promise<Ope
     );
   }
   try {
-    const workbook = await load(bytes, parts);
+    const workbook = await load(parts);
     return { workbook, parts, restore: takeLinksOff(workbook) };
   } catch (error) {
     throw new Problem(`${name} is damaged, or holds what cannot be read: ${reason(error)}.`);
@@ -51,6 +47,7 @@ function isCompoundFile(bytes: Uint8Array): boolean {
   return [0xd0, 0xcf, 0x11, 0xe0].every((byte, i) => bytes[i] === byte);
 }
 
+/** The parts of a workbook that we wrote: nobody can have made it a bomb. */
 export async function partsOf(bytes: Uint8Array): Promise<Parts> {
   const parts = new Map<string, Uint8Array>();
   for await (const entry of unzip(bytes).entries()) {
@@ -68,7 +65,7 @@ function hasFolder(parts: Parts, folder: string): boolean {
   return [...parts.keys()].some((path) => path.startsWith(folder));
 }
 
-async function load(bytes: Uint8Array, parts: Parts): Promise<Workbook> {
+async function load(parts: Parts): Promise<Workbook> {
   // Before loading: names that stand for a formula are told from others by it.
   installFormulaEngine();
   if (hasFolder(parts, "xl/charts/") || hasFolder(parts, "xl/chartsheets/")) {
@@ -76,21 +73,21 @@ async function load(bytes: Uint8Array, parts: Parts): Promise<Workbook> {
     installChartSupport();
   }
   const workbook = new Workbook();
-  await workbook.xlsx.load(bytes);
+  await workbook.xlsx.loadFromFiles(Object.fromEntries(parts));
   if (!hasFolder(parts, "xl/theme/")) workbook.clearThemes();
-  await restoreTotals(workbook, bytes);
+  await restoreTotals(workbook, parts);
   keepWhatIfValues(workbook);
   return workbook;
 }
 
 /** The library writes its own word over the first cell of a table's totals; a second look has it right. */
-async function restoreTotals(workbook: Workbook, bytes: Uint8Array): Promise<void> {
+async function restoreTotals(workbook: Workbook, parts: Parts): Promise<void> {
   const tables = workbook.worksheets
     .flatMap((sheet) => sheet.getTables())
     .filter((t) => t.totalsRow);
   if (tables.length === 0) return;
   const untouched = new Workbook();
-  await untouched.xlsx.load(bytes, { ignoreNodes: ["tableParts"] });
+  await untouched.xlsx.loadFromFiles(Object.fromEntries(parts), { ignoreNodes: ["tableParts"] });
   for (const table of tables) copyTotals(table, untouched);
 }
 

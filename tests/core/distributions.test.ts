@@ -24,9 +24,9 @@ describe("distributions", () => {
   it("goes back from the t quantile", () =>
     expect(tCdf(tQuantile(0.9, 7), 7)).toBeCloseTo(0.9, 12));
   // NIST/SEMATECH e-Handbook 1.3.6.7.1: 1.96 leaves 0.97500
-  it("has the printed table's normal", () => expect(normalCdf(1.96)).toBeCloseTo(0.975, 4));
+  it("has the printed table's normal", () => expect(normalCdf(1.96, 0, 1)).toBeCloseTo(0.975, 4));
   it("has the normal's 0.975 quantile", () =>
-    expect(normalQuantile(0.975)).toBeCloseTo(1.959963984540054, 12));
+    expect(normalQuantile(0.975, 0, 1)).toBeCloseTo(1.959963984540054, 12));
   // By hand: 2 of 4 drawn, none of 2 marked: C(2,2) / C(4,2) = 1/6
   it("has the hypergeometric by hand", () =>
     expect(hypergeometricCdf(0, 4, 2, 2)).toBeCloseTo(1 / 6, 12));

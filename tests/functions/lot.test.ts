@@ -39,6 +39,13 @@ describe("LOT under a contract", () => {
     });
   });
 
+  it("shows an average just under what is asked as under it", () => {
+    // (8 + 7.9992) / 2 = 7.9996, which two decimals would make 8.
+    expect(lot(yard(hive("1", 8), hive("2", 7.9992)), 40, TERMS())).toMatchObject({
+      "By the contract": ["not met", "the sample's average is 7.9996, under the 8 asked"],
+    });
+  });
+
   it("counts them where the contract does", () => {
     // (10 + 7.5 + 4 + 0) / 4 = 5.375
     const said = lot(SAMPLE, 40, TERMS(["under minimum", "counted"]));

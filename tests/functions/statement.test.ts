@@ -118,6 +118,20 @@ describe("a statement on a lot", () => {
     ]);
   });
 
+  it("shows figures just under what is asked with as many decimals as tell them apart", () => {
+    // 8 and 7.9992 make 7.9996 on average; three decimals would show that as 8, as two do.
+    const yard = [YARD[0]!, [...YARD[1]!.slice(0, 4), 8], [...YARD[2]!.slice(0, 4), 7.9992]];
+    const { settlement, hives } = made({ yard });
+    const cellsOf = (label: string) =>
+      [...settlement, hives]
+        .flatMap(({ rows }) => rows)
+        .find(({ cells }) => cells[0]?.cell.kind === "text" && cells[0].cell.value === label)!
+        .cells.map(({ cell }) => cell);
+    expect(cellsOf("Average frames")[1]).toMatchObject({ value: 7.9996, decimals: 4 });
+    expect(cellsOf("H02")).toContainEqual({ kind: "frames", value: 7.9992 });
+    expect(cellsOf("Met or not")[2]).toMatchObject({ value: expect.stringContaining("7.9996, u") });
+  });
+
   it("shows a hive that was looked into twice by its later row, note and all", () => {
     const yard = [...YARD, ["H04", "Shed", "P2", serial(2026, 3, 30), "about 9"]];
     const { hives } = made({ yard });

@@ -1,6 +1,7 @@
-import { SHEET_ROWS } from "../../src/pane/address.js";
+import { rangeName, SHEET_ROWS } from "../../src/pane/address.js";
 import { absolute, address, placeOf, within } from "../../src/pane/places.js";
 import type { Entry, Place } from "../../src/pane/port.js";
+import { charts, KNOWN, recorder, type Looks } from "./fake-look.js";
 import { FakeOffice, OfficeError } from "./fake-office.js";
 import type { Named } from "./memory.js";
 
@@ -34,6 +35,10 @@ export class FakeExcel {
   fillsTableColumns = false;
   apiVersion = 17;
   startup: string | null = null;
+  /** What this Excel cannot do. */
+  hasNo: "charts" | "printer" | null = null;
+  /** What it makes of every text that is put from now on. */
+  turnsTextsInto: Entry | null = null;
   /** Called before each sync, with its number. */
   coAuthor: (sync: number) => void = () => undefined;
 
@@ -191,6 +196,17 @@ export class FakeExcel {
     return new FakeRange(this, this.sheets.get(place.sheet)!, place);
   }
 
+  rename(sheet: FakeSheet, name: string): void {
+    if (this.sheets.has(name)) throw new OfficeError("ItemAlreadyExists");
+    this.sheets.delete(sheet.name);
+    this.sheets.set(name, sheet);
+  }
+
+  /** What a co-author does. */
+  workbookAdd(name: string): void {
+    this.addSheet(name);
+  }
+
   private addSheet(name: string): FakeSheet {
     if (this.sheets.has(name)) throw new OfficeError("ItemAlreadyExists");
     const sheet = new FakeSheet(this, name);
@@ -251,7 +267,9 @@ class FakeName {
 
 export class FakeSheet {
   readonly cells = new Map<string, Kept>();
-  readonly merged: Place[] = [];
+  readonly looks: Looks = new Map();
+  merged: Place[] = [];
+  comments = { items: [] as { readonly id: string }[] };
   readonly hiddenRows = new Set<number>();
   readonly hiddenColumns = new Set<number>();
   readonly unlocked = new Set<string>();
@@ -260,8 +278,39 @@ export class FakeSheet {
 
   constructor(
     private readonly excel: FakeExcel,
-    readonly name: string,
+    private called: string,
   ) {}
+
+  get name(): string {
+    return this.called;
+  }
+
+  set name(name: string) {
+    this.excel.rename(this, name);
+    this.called = name;
+    this.merged = this.merged.map((place) => ({ ...place, sheet: name }));
+  }
+
+  set showGridlines(are: boolean) {
+    this.looks.set("showGridlines", are);
+  }
+
+  get charts(): object {
+    if (this.excel.hasNo === "charts")
+      throw new OfficeError("GeneralException", "ChartCollection.add");
+    return charts(this.looks);
+  }
+
+  get pageLayout(): object {
+    // As an Excel on the desktop may that knows no printer.
+    if (this.excel.hasNo === "printer")
+      throw new OfficeError("GeneralException", "PageLayout.zoom");
+    return recorder(KNOWN.PAGE, (path, value) => this.looks.set(`page ${path}`, value));
+  }
+
+  get horizontalPageBreaks(): object {
+    return { add: (cell: string) => this.looks.set("page break", cell) };
+  }
 
   get protection(): object {
     return { protected: this.isProtected, options: { allowFormatCells: false } };
@@ -362,7 +411,10 @@ class FakeRange {
         const cell = { ...this.place, row: at, column: to, rows: 1, columns: 1 };
         const merged = this.sheet.merged.find((area) => within(area, cell) !== null);
         if (merged !== undefined && (merged.row !== at || merged.column !== to)) return;
-        this.sheet.type(at, to, entries[isMixed ? 0 : r]![isWide ? 0 : c]!);
+        const put = entries[isMixed ? 0 : r]![isWide ? 0 : c]!;
+        const { turnsTextsInto } = this.excel;
+        const isTurned = turnsTextsInto !== null && typeof put === "string" && put !== "";
+        this.sheet.type(at, to, isTurned ? turnsTextsInto : put);
         this.fillTableColumn(cell, entry);
       }),
     );
@@ -405,7 +457,31 @@ class FakeRange {
   get format(): object {
     const locked: boolean[] = [];
     this.each((row, column) => locked.push(!this.sheet.unlocked.has(`${row},${column}`)));
-    return { protection: { locked: allOrNone(locked) } };
+    const where = rangeName(this.place);
+    return recorder(
+      KNOWN.RANGE,
+      (path, value) => this.sheet.looks.set(`${where} ${path}`, value),
+      {
+        protection: { locked: allOrNone(locked) },
+      },
+      "format/",
+    );
+  }
+
+  /** Of merged cells only the first keeps what stands in it. */
+  merge(across: boolean): void {
+    const { row, column, rows, columns } = this.place;
+    if (!across) throw new Error("all rows into one cell is nothing the pane asks for");
+    for (let r = row; r < row + rows; r += 1) {
+      this.sheet.merged.push({ ...this.place, row: r, rows: 1 });
+      for (let c = column + 1; c < column + columns; c += 1) this.sheet.type(r, c, "");
+    }
+  }
+
+  getResizedRange(rows: number, columns: number): FakeRange {
+    const { place } = this;
+    const wider = { rows: place.rows + rows, columns: place.columns + columns };
+    return this.excel.range({ ...place, ...wider });
   }
 
   getEntireColumn(): FakeRange {

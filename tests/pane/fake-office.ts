@@ -7,8 +7,14 @@
 
 /** What Excel's side throws, and what a sync then rejects with. */
 export class OfficeError extends Error {
-  constructor(readonly code: string) {
+  readonly debugInfo: { readonly errorLocation: string };
+
+  constructor(
+    readonly code: string,
+    errorLocation = "",
+  ) {
     super(`localised: ${code}`);
+    this.debugInfo = { errorLocation };
   }
 }
 
@@ -29,11 +35,14 @@ const MOST_BYTES = 5_000_000;
 
 /** What leads on to another object; all else that is read is a value that must be loaded. */
 const LEADS_ON = new Set(
-  "workbook worksheets tables names application protection format onChanged onCalculated onAdded onDeleted onNameChanged onVisibilityChanged worksheet".split(
-    " ",
-  ),
+  (
+    "workbook worksheets tables names application protection format onChanged onCalculated onAdded " +
+    "onDeleted onNameChanged onVisibilityChanged worksheet comments font borders pageLayout " +
+    "headersFooters defaultForAllPages horizontalPageBreaks charts series title legend axes " +
+    "valueAxis fill line"
+  ).split(" "),
 );
-const METHOD = /^(get[A-Z]|add$|delete$|resize$|remove$)/;
+const METHOD = /^((get|set)[A-Z]|add$|delete$|resize$|remove$|merge$)/;
 
 type Command = () => void;
 

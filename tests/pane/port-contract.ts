@@ -2,6 +2,7 @@ import { describe, expect, it, vi } from "vitest";
 import { Refusal } from "../../src/core/refusal.js";
 import type { Entry, Place, Step, Workbook } from "../../src/pane/port.js";
 import type { Named } from "./memory.js";
+import { statementOf } from "./statement/sample.js";
 
 /** A workbook with a hand on it that is not the pane's. */
 export interface Opened {
@@ -257,6 +258,18 @@ export function contract(name: string, open: Open): void {
       ]);
       opened.type("Start", 4, 2, "mine");
       expect(await refused(opened, undo)).toMatch(/^Start!C5 holds "mine" and must be blank/);
+    });
+
+    it("hands a statement over without touching what is there, and takes it back", async () => {
+      const opened = open(SHEETS);
+      const before = opened.snapshot();
+      const places = [at("North yard", 0, 0, 4, 3), at("Terms", 0, 0, 3, 2)];
+      const blocks = await opened.workbook.read(places);
+      const { sentence, undo } = await opened.workbook.statement("Terms", statementOf());
+      expect(sentence).toMatch(/statement/i);
+      expect(await opened.workbook.read(places)).toEqual(blocks);
+      if (undo.length > 0) await opened.workbook.write(undo);
+      expect(opened.snapshot()).toEqual(before);
     });
 
     it("will not take a block of another size than its place", async () => {

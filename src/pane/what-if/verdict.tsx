@@ -1,3 +1,4 @@
+import { decimalsApart } from "../../core/apart.js";
 import type { Contract } from "../../core/contract.js";
 import { shownChance, shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
@@ -29,7 +30,10 @@ export function Verdict({ judged, contract, size, opened, sign }: Props) {
             ? t.noneCounts
             : asked === 0
               ? t.averageAlone(figure(count.average))
-              : t.averageIs(figure(count.average), figure(asked)),
+              : t.averageIs(
+                  shownNumber(count.average, sign, decimalsApart(count.average, asked)),
+                  figure(asked),
+                ),
           t.under(count.under, count.opened),
         ].join("; ")}
       </dd>

@@ -1,0 +1,156 @@
+import demoUrl from "../../examples/cherry-and-pear.xlsx";
+import packageJson from "../../package.json" with { type: "json" };
+import { mount } from "../pane/mount.js";
+import { Problem } from "../workbook/problem.js";
+import { describedFunctions } from "./described.js";
+import { ask, type Said } from "./dialog.js";
+import { download, fileName } from "./download.js";
+import type { WorkbookFile } from "./file.js";
+import type { Grid } from "./grid.js";
+import type { Session } from "./session.js";
+import { texts } from "./texts.js";
+import { Why } from "./why.js";
+
+const byId = <T extends HTMLElement>(id: string) => document.getElementById(id) as T;
+const dialog = byId<HTMLDialogElement>("ask");
+const openInput = byId<HTMLInputElement>("open");
+const buttons = { save: byId<HTMLButtonElement>("save"), demo: byId<HTMLButtonElement>("demo") };
+const say = (sentence: string) => (byId("status").textContent = sentence);
+
+const why = new Why();
+let grid: Grid;
+let session: Session | null = null;
+let unmount = () => {};
+
+/** What a test, or somebody curious, may look at from the browser's console. */
+declare global {
+  var combTally: { readonly session: () => Session | null } | undefined;
+}
+globalThis.combTally = { session: () => session };
+
+void guarded(start);
+
+async function start(): Promise<void> {
+  // Let the browser draw the page before the grid's code takes it.
+  await new Promise(requestAnimationFrame);
+  const { startGrid } = await import("./grid.js");
+  grid = startGrid(byId("grid"), why.called);
+  await open({ name: texts.demo, bytes: await demo() });
+  openInput.onchange = () => void take(openInput.files?.[0]);
+  buttons.demo.onclick = () => void showDemo();
+  buttons.save.onclick = () => void guarded(save);
+  listenForDrops();
+  sideBySide();
+}
+
+async function demo(): Promise<Uint8Array> {
+  const [, base64 = ""] = demoUrl.split(",");
+  return Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+}
+
+async function showDemo(): Promise<void> {
+  if (await mayLeave()) await guarded(async () => open({ name: texts.demo, bytes: await demo() }));
+}
+
+/** Opens what the user gave, once he has let go of what is open. */
+async function take(file: File | undefined): Promise<void> {
+  openInput.value = "";
+  if (!file) return;
+  if (!/\.xlsx$/i.test(file.name)) return void say(texts.notXlsx(file.name));
+  await guarded(async () => {
+    const { refuseHuge } = await import("../workbook/unpack.js");
+    refuseHuge(file.size, file.name);
+    if (!(await mayLeave())) return;
+    say(texts.reading(file.name));
+    await open({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+  });
+}
+
+async function mayLeave(): Promise<boolean> {
+  if (!session?.isChanged()) return true;
+  return ask(dialog, session.file.name, [texts.unsaved], [texts.leave, texts.stay]);
+}
+
+async function open(file: WorkbookFile): Promise<void> {
+  enable(false);
+  try {
+    const { openSession } = await import("./session.js");
+    const opened = await openSession(grid, file);
+    session?.close();
+    session = opened;
+    unmount();
+    unmount = mount(byId("pane"), {
+      workbook: session.workbook,
+      version: packageJson.version,
+      functions: Promise.resolve(describedFunctions),
+    });
+    byId("file").textContent = file.name;
+    session.grid.onSelectionChange(() => {
+      if (session) say(why.of(session.grid) ?? texts.ready);
+    });
+    say(`${texts.opened(file.name)} ${texts.ready}`);
+  } finally {
+    enable(true);
+  }
+}
+
+async function save(): Promise<void> {
+  if (!session) return;
+  say(texts.calculating);
+  await new Promise(requestAnimationFrame);
+  const { bytes, losses, notCalculated } = await session.write();
+  const moved = session.movedSheets();
+  const notKept = session.notKept();
+  const failed = notCalculated.map((r) => `${r.sheet}!${r.address}: ${r.text}`);
+  const said: Said[] = [
+    ...(losses.length > 0 ? [{ above: texts.losses, list: losses }] : []),
+    ...(moved.length > 0 ? [texts.moved(moved.join(", "))] : []),
+    ...(notKept.length > 0 ? [{ above: texts.notKept, list: notKept }] : []),
+    ...(failed.length > 0 ? [{ above: texts.notCalculated, list: firstOf(failed) }] : []),
+  ];
+  const isWanted = await ask(dialog, texts.saveTitle, said.length > 0 ? said : [texts.carried], [
+    texts.save,
+    texts.cancel,
+  ]);
+  if (!isWanted) return void say(texts.ready);
+  const name = `${fileName(session.file.name.replace(/\.xlsx$/i, ""))}-calculated.xlsx`;
+  download(bytes, name);
+  say(texts.saved(name));
+}
+
+function firstOf(list: readonly string[]): string[] {
+  const few = list.slice(0, 12);
+  return list.length > few.length ? [...few, texts.more(list.length - few.length)] : few;
+}
+
+/** Says what a step was refused for, and goes on with what is open. */
+async function guarded(step: () => Promise<void>): Promise<void> {
+  try {
+    await step();
+  } catch (error) {
+    const message = error instanceof Error ? error.message : String(error);
+    say(error instanceof Problem ? message : texts.fault(message));
+  }
+}
+
+function enable(isReady: boolean): void {
+  openInput.disabled = buttons.save.disabled = buttons.demo.disabled = !isReady;
+}
+
+function listenForDrops(): void {
+  addEventListener("dragover", (event) => event.preventDefault());
+  addEventListener("drop", (event) => {
+    event.preventDefault();
+    void take(event.dataTransfer?.files[0]);
+  });
+}
+
+/** On a narrow screen the sheet and the pane take turns. */
+function sideBySide(): void {
+  const side = byId<HTMLButtonElement>("side");
+  side.onclick = () => {
+    const isShown = document.body.classList.toggle("pane-first");
+    side.setAttribute("aria-pressed", String(isShown));
+    side.textContent = isShown ? texts.showSheet : texts.showPane;
+  };
+}

@@ -1,0 +1,64 @@
+import { CommandType } from "@univerjs/core";
+import type { FWorkbook } from "@univerjs/sheets/facade";
+import type { Workbook } from "../pane/port.js";
+import type { WorkbookFile, Written } from "./file.js";
+import type { Grid } from "./grid.js";
+import { GridSheets } from "./grid-sheets.js";
+import { stateOf } from "./grid-state.js";
+import { GridWorkbook } from "./grid-workbook.js";
+
+/** Changes by which cells come to stand elsewhere, so that a file's other parts no longer fit them. */
+const MOVES =
+  /mutation\.(?:insert-(?:row|col|range)|remove-(?:rows?|col)|delete-range|move-(?:rows|columns|range))$/;
+
+/** Changes that the grid can make and the saved file does not take over, in words. */
+const NOT_KEPT: readonly (readonly [RegExp, string])[] = [
+  [/mutation\.set-frozen/, "frozen rows and columns"],
+  [/mutation\.set-worksheet-row-(?:height|is-auto)/, "heights of rows"],
+  [/mutation\.set-(?:row|col)-(?:hidden|visible)/, "rows and columns that were hidden or shown"],
+  [/filter/, "filters"],
+  [/mutation\.set-tab-color/, "colours of tabs"],
+  [/mutation\.toggle-gridlines/, "lines of the grid"],
+];
+
+/** One workbook, open in the grid. */
+export interface Session {
+  readonly file: WorkbookFile;
+  readonly workbook: Workbook;
+  readonly grid: FWorkbook;
+  readonly isChanged: () => boolean;
+  /** What was done here and will not be in the saved file. */
+  readonly notKept: () => readonly string[];
+  /** Names of the sheets whose rows or columns moved. */
+  readonly movedSheets: () => readonly string[];
+  readonly write: () => Promise<Written>;
+  readonly close: () => void;
+}
+
+export async function openSession(grid: Grid, file: WorkbookFile): Promise<Session> {
+  const { readFile, writeFile } = await import("./file.js");
+  const { data, lockedSheets } = await readFile(file);
+  const shown = await grid.show(data);
+  const before = stateOf(shown);
+  const moved = new Set<string>();
+  const notKept = new Set<string>();
+  let isChanged = false;
+  const heard = shown.onCommandExecuted(({ id, type, params }) => {
+    if (type !== CommandType.MUTATION) return;
+    const { subUnitId } = (params ?? {}) as { subUnitId?: string };
+    if (MOVES.test(id) && subUnitId) moved.add(subUnitId);
+    for (const [change, words] of NOT_KEPT) if (change.test(id)) notKept.add(words);
+    isChanged ||= /^sheet\.mutation\.(?!set-selection|scroll)|defined-name|table/.test(id);
+  });
+  return {
+    file,
+    workbook: new GridWorkbook(new GridSheets(shown, lockedSheets)),
+    grid: shown,
+    isChanged: () => isChanged,
+    notKept: () => [...notKept],
+    movedSheets: () =>
+      before.sheets.filter(({ id }) => moved.has(id)).map(({ name }) => `"${name}"`),
+    write: () => writeFile(file, { before, after: stateOf(shown), moved }),
+    close: () => heard.dispose(),
+  };
+}

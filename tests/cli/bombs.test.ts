@@ -1,0 +1,77 @@
+import { open } from "node:fs/promises";
+import { describe, expect, it } from "vitest";
+import { excelFile, sheetData } from "./excel-file.js";
+import { folder } from "./folder.js";
+
+const YARD = sheetData({ A1: "Hive", B1: "Bees", A2: "S1", B2: 7 });
+const withParts = (parts: Record<string, string>): Uint8Array =>
+  excelFile({ sheets: { Yard: YARD }, parts });
+
+async function refused(file: Uint8Array): Promise<string> {
+  const test = await folder({ "yard.xlsx": file });
+  const { code, out, err } = await test.run("grade", "yard.xlsx");
+  expect([code, out, await test.names()]).toEqual([1, "", ["yard.xlsx"]]);
+  expect(Buffer.from(file).equals(await test.bytes("yard.xlsx"))).toBe(true);
+  return err;
+}
+
+/** The central directory of a zip says how large each part is: at byte 24 of its entry. */
+function declaring(file: Uint8Array, path: string, size: number): Uint8Array {
+  const bytes = Buffer.from(file);
+  for (let at = bytes.indexOf("PK\x01\x02"); at >= 0; at = bytes.indexOf("PK\x01\x02", at + 4)) {
+    const length = bytes.readUInt16LE(at + 28);
+    if (bytes.toString("utf8", at + 46, at + 46 + length) === path)
+      bytes.writeUInt32LE(size, at + 24);
+  }
+  return bytes;
+}
+
+describe("a file that unpacks to more than it should is refused", () => {
+  const picture = "xl/media/image1.png";
+
+  it("where it is packed too tightly", async () => {
+    // 12 MB of one sign: deflate packs at most 258 of them into 2 bits, so about 1 to 1,030.
+    expect(await refused(withParts({ [picture]: "0".repeat(12e6) }))).toMatch(
+      /^\/yard\.xlsx would unpack to 12 MB from 0 MB, and is not opened: at most 400 MB are, and at most 200 times/,
+    );
+  });
+
+  it("where many parts make it up together", async () => {
+    const names = Array.from({ length: 45 }, (_, i) => `xl/media/image${i}.png`);
+    const file = withParts(Object.fromEntries(names.map((name) => [name, "0"])));
+    const large = names.reduce((bytes, name) => declaring(bytes, name, 9.9e6), file);
+    expect(await refused(large)).toContain("would unpack to 445.5 MB");
+  });
+
+  it("where a part is larger than it declares, before it is unpacked whole", async () => {
+    const lying = declaring(withParts({ [picture]: "0".repeat(1e6) }), picture, 1000);
+    expect(await refused(lying)).toMatch(
+      /^\/yard\.xlsx is not a workbook, or is damaged: the part xl\/media\/image1\.png is larger than the file says\.\n$/,
+    );
+  });
+
+  it("or than it is, or is not what it was when it was packed", async () => {
+    const short = declaring(withParts({ [picture]: "00000" }), picture, 6);
+    expect(await refused(short)).toContain("image1.png is not what it was when it was packed");
+    const changed = Buffer.from(excelFile({ sheets: { Yard: YARD } }));
+    changed[changed.indexOf("xl/workbook.xml") + 40]! ^= 1;
+    expect(await refused(changed)).toContain("is not a workbook, or is damaged");
+  });
+});
+
+describe("a file of more than 100 MB is refused before it is read", () => {
+  it.each(["yard.xlsx", "yard.csv"])("as %s", async (name) => {
+    const test = await folder({ [name]: "" });
+    const file = await open(test.path(name), "r+");
+    await file.truncate(200e6);
+    await file.close();
+    const { code, err } = await test.run("grade", name, "--contract", "Almond Board of California");
+    expect([code, err]).toEqual([
+      1,
+      `/${name} has 200 MB, and at most 100 MB are read. ` +
+        "Save the yard sheet and its terms in a workbook of their own.\n",
+    ]);
+    const terms = await test.run("grade", name, "--contract", "yard.xlsx");
+    expect(terms.code).toBe(1);
+  });
+});

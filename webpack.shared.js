@@ -1,0 +1,37 @@
+import { fileURLToPath } from "node:url";
+
+/** What the bundles have in common. */
+export const shared = {
+  context: fileURLToPath(new URL(".", import.meta.url)),
+  devtool: /** @type {const} */ (false),
+  performance: /** @type {const} */ (false),
+  stats: { all: false, errors: true, warnings: true, moduleTrace: true },
+  // The sources import "./x.js", as Node does, and mean x.ts.
+  resolve: { extensionAlias: { ".js": [".ts", ".tsx", ".js"] } },
+  module: {
+    rules: [
+      {
+        test: /\.tsx?$/,
+        loader: "ts-loader",
+        options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+      },
+    ],
+  },
+};
+
+/**
+ * The statistics library brings functions of its own that every browser has, a formatter for the
+ * messages of mistakes that the core does not make, and a way to lock properties that nothing changes:
+ * 11 kB that change no digit which a cell shows.
+ */
+export const native = {
+  ...Object.fromEntries(
+    ["pow", "exp", "expm1", "log1p", "sin", "cos", "asin", "sqrt", "abs", "floor", "ceil"].map(
+      (name) => [`@stdlib/math-base-special-${name}`, `Math.${name}`],
+    ),
+  ),
+  "@stdlib/math-base-special-ln": "Math.log",
+  "@stdlib/string-format": "String",
+  "@stdlib/utils-define-nonenumerable-read-only-property":
+    "((target, name, value) => void (target[name] = value))",
+};
