@@ -106,7 +106,7 @@ export function ContractView() {
 function Problems({ list }: { readonly list: readonly string[] }) {
   if (list.length === 0) return null;
   return (
-    <div class="problems" role="alert">
+    <div class="asked problems" role="alert">
       <p>{t.problems}</p>
       <ul>
         {list.map((problem) => (

@@ -64,7 +64,7 @@ export const texts = {
     money: "in your currency",
     degrees: (unit: string) => `degrees ${unit}`,
     overFormula: (cell: string, label: string) =>
-      `${cell} holds a formula, and ${label} would go over it: nothing is saved. Undo that change, or put a figure into ${cell} first.`,
+      `${cell} holds a formula, and ${label} would go over it: nothing is saved. Undo that change, or write the value itself into ${cell} first.`,
     asText: (text: string) => `“${text}” as text`,
     formula: "A formula stands in this cell: change it in the sheet.",
     contradiction: "The terms contradict each other:",

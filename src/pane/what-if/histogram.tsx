@@ -115,14 +115,18 @@ function Handle({
     <g
       class="handle"
       role="slider"
-      tabIndex={0}
+      tabindex={0}
       aria-label={label}
       aria-valuemin={STEP}
       aria-valuemax={most}
       aria-valuenow={frames}
       aria-valuetext={t.framesOf(frames)}
       onKeyDown={onKeyDown}
-      onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId);
+        // So that the arrow keys go on from where it is let go.
+        event.currentTarget.focus();
+      }}
       onPointerMove={(event) => {
         if (event.currentTarget.hasPointerCapture(event.pointerId)) move(framesAt(event.clientX));
       }}

@@ -75,6 +75,8 @@ describe("the view of what if", () => {
     const drawn = await open(book);
     // Mean of the nine of 6 and over, (10+9+8+8+7+7+6+11+9)/9 = 8.33: met at 8, not met at 8.5.
     expect(verdict(drawn)).toContain("met: average 8.33 of 8 frames asked");
+    // An attribute of SVG counts only in small letters, and without it no key reaches the handle.
+    expect(slider(drawn, "average frames").getAttribute("tabindex")).toBe("0");
     for (const _ of [1, 2]) {
       const key = new drawn.window.KeyboardEvent("keydown", { key: "ArrowRight", bubbles: true });
       const now = slider(drawn, "average frames").getAttribute("aria-valuenow");
