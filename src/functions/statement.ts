@@ -71,7 +71,7 @@ export function lotStatement(ask: StatementAsk): Statement {
   }
   const contract = contractNamed(terms, ask.contract);
   const looks = looksOfSheet(yard, contract, ask.lot);
-  const lot = lotOf(contract, looks, size ?? looks.length);
+  const lot = lotOf(contract, looks, size);
   const latest = latestLooks(looks);
   const days = daysOf(contract, latest);
   const rows = latest.map((look) => look.row);
