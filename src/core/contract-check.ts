@@ -8,35 +8,34 @@ export const DEAD_OUT = "dead-out";
 /** Refuses a contract whose terms contradict each other, naming both. */
 export function checkContract(contract: Contract): Contract {
   const { averageFrames: average, minimumFrames: minimum, mostFrames: most } = contract;
-  const clash = (when: boolean, message: string): void => {
-    if (when) throw new Refusal(message);
-  };
-  clash(
-    average > 0 && minimum > average,
-    `minimum frames ${minimum} is over average frames ${average}`,
-  );
-  clash(
-    most > 0 && most < Math.max(average, minimum),
-    `most frames a hive ${most} is under what the contract asks, ${Math.max(average, minimum)}`,
-  );
-  clash(contract.bonus > 0 && average === 0, "bonus a frame needs average frames to be paid over");
-  clash(contract.proRata && average === 0, "pro rata needs average frames to be a part of");
-  clash(
-    contract.bonusCeiling > 0 && contract.bonus === 0,
-    "bonus ceiling stands without a bonus a frame",
-  );
-  clash(
-    contract.broodCombCover > 0 && contract.broodMeasure !== "combs",
-    'brood comb covered is only read where brood is counted as "combs"',
-  );
-  clash(
-    contract.baseFee > 0 && contract.grades.some((grade) => grade.fee > 0),
-    "base fee and the grades' own fees stand side by side: give one of them",
-  );
-  clash(
-    contract.inspectFromHour >= contract.inspectToHour,
-    `inspect from hour ${contract.inspectFromHour} is not before inspect to hour ${contract.inspectToHour}`,
-  );
+  if (average > 0 && minimum > average) {
+    throw new Refusal(`minimum frames ${minimum} is over average frames ${average}`);
+  }
+  if (most > 0 && most < Math.max(average, minimum)) {
+    throw new Refusal(
+      `most frames a hive ${most} is under what the contract asks, ${Math.max(average, minimum)}`,
+    );
+  }
+  if (contract.bonus > 0 && average === 0) {
+    throw new Refusal("bonus a frame needs average frames to be paid over");
+  }
+  if (contract.proRata && average === 0) {
+    throw new Refusal("pro rata needs average frames to be a part of");
+  }
+  if (contract.bonusCeiling > 0 && contract.bonus === 0) {
+    throw new Refusal("bonus ceiling stands without a bonus a frame");
+  }
+  if (contract.broodCombCover > 0 && contract.broodMeasure !== "combs") {
+    throw new Refusal('brood comb covered is only read where brood is counted as "combs"');
+  }
+  if (contract.baseFee > 0 && contract.grades.some((grade) => grade.fee > 0)) {
+    throw new Refusal("base fee and the grades' own fees stand side by side: give one of them");
+  }
+  if (contract.inspectFromHour >= contract.inspectToHour) {
+    throw new Refusal(
+      `inspect from hour ${contract.inspectFromHour} is not before inspect to hour ${contract.inspectToHour}`,
+    );
+  }
   checkGrades(contract);
   return contract;
 }

@@ -124,6 +124,7 @@ function lotsAsked(
     }
     return [{ lot, hives: sizes && wholeAt(sizes, i) }];
   }).flat();
+  if (asked.length === 0) throw new Refusal("lots: no lot is named: name some, or leave it out");
   const twice = asked.find(({ lot }, i) => asked.findIndex((other) => other.lot === lot) < i);
   if (twice !== undefined) throw new Refusal(`${lotName(twice.lot)} stands twice in lots`);
   return asked;

@@ -12,9 +12,14 @@ import type { HiveCells } from "./hive-cells.js";
 export function checkStoresUnit(stores: HiveCells | null, { storesUnit }: Contract): void {
   const written = stores === null ? null : storesUnitOf(stores.name);
   if (written === null || written === storesUnit) return;
-  const expected =
-    written === "hive weight"
-      ? "may be the weight of the whole hive: head it Stores, with what the hive weighs over its tare"
-      : `is in ${written}, and the term "stores unit" says ${storesUnit}`;
-  throw new Refusal(`the heading ${quote(stores!.name)} ${expected}`);
+  const heading = quote(stores!.name);
+  if (written === "hive weight") {
+    throw new Refusal(
+      `the heading ${heading} may be the weight of the whole hive: head it Stores, with what the ` +
+        `hive weighs over its tare`,
+    );
+  }
+  throw new Refusal(
+    `the heading ${heading} is in ${written}, and the term "stores unit" says ${storesUnit}`,
+  );
 }
