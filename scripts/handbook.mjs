@@ -3,7 +3,9 @@ import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { runnerImport } from "vite";
 import { EYE_GUIDE, eyeGuidePage } from "./eye-guide.mjs";
+import { errorsOf, errorsPage } from "./errors.mjs";
 import { reference, signature } from "./reference.mjs";
+import { bothForms } from "./semicolons.mjs";
 import { WALKTHROUGH, walkthroughPage } from "./walkthrough.mjs";
 
 const path = (/** @type {string} */ name) => fileURLToPath(new URL(`../${name}`, import.meta.url));
@@ -22,22 +24,25 @@ export function functionsPage() {
       entry.summary,
       "",
       "```",
-      `=${signature(entry)}`,
+      ...bothForms(`=${signature(entry)}`),
       "```",
       "",
       ...table,
       `Gives: ${entry.returns}`,
       "",
       ...(entry.remarks ? [entry.remarks, ""] : []),
-      `Example: ${entry.example}`,
-      "",
+      ...bothForms(entry.example).flatMap((line, i) => [
+        `${["Example", "With `;`"][i]}: ${line}`,
+        "",
+      ]),
+      ...errorsOf(entry.id),
     ].join("\n");
   });
   return `<!-- made by npm run docs -->
 
 # Functions
 
-In brackets: may be left out. Where your Excel uses \`;\` between arguments, write \`;\`. A mistake is \`#VALUE!\` with a sentence that names the argument, the row and what was expected; what nobody has judged yet is \`#N/A\`.
+In brackets: may be left out. Each formula stands twice where that differs: as it is typed with \`,\` between arguments, and with \`;\`. A mistake is \`#VALUE!\` with a sentence that names the argument, the row and what was expected; what nobody has judged yet is \`#N/A\`. What several functions say stands under [errors and their cures](errors.md).
 
 ${list.join("\n")}
 
@@ -111,6 +116,7 @@ function cell(text) {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   writeFileSync(path("docs/functions.md"), functionsPage());
+  writeFileSync(path("docs/errors.md"), errorsPage());
   writeFileSync(path("docs/terms.md"), await termsPage());
   writeFileSync(path("docs/sources.md"), await sourcesPage());
   writeFileSync(WALKTHROUGH, await walkthroughPage());

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { Marked } from "marked";
 import { signature } from "./reference.mjs";
+import { bothForms } from "./semicolons.mjs";
 
 /** The pages of the handbook, in the order in which one reads them; the functions come after. */
 export const PAGES = [
@@ -9,6 +10,7 @@ export const PAGES = [
   "walkthrough",
   "eye-guide",
   "terms",
+  "errors",
   "methods",
   "sources",
   "hosting",
@@ -23,6 +25,7 @@ export const PAGES = [
  */
 export function helpPage(template, entries, docs) {
   const pages = PAGES.map((name) => page(name, readFileSync(new URL(`${name}.md`, docs), "utf8")));
+  const errors = errorsIn(readFileSync(new URL("functions.md", docs), "utf8"));
   const contents = [
     ...pages.map(({ name, title }) => `<li><a href="#${name}">${title}</a></li>`),
     `<li><a href="#functions">Functions</a><ul class="names">${entries
@@ -32,7 +35,7 @@ export function helpPage(template, entries, docs) {
   const parts = {
     contents: contents.join("\n"),
     pages: pages.map(({ html }) => html).join("\n"),
-    functions: entries.map(section).join("\n"),
+    functions: entries.map((entry) => section(entry, errors.get(entry.id) ?? "")).join("\n"),
   };
   return template.replace(
     /<!-- (contents|pages|functions) -->/g,
@@ -45,7 +48,33 @@ export function helpPage(template, entries, docs) {
  * @param {string} text
  */
 function page(name, text) {
-  const marked = new Marked({
+  const html = /** @type {string} */ (reader(name).parse(text));
+  const title = /^# (.*)$/m.exec(text)?.[1] ?? name;
+  return { name, title: escape(title), html: `<article>${html}</article>` };
+}
+
+/**
+ * What each function refuses, by its id, as the page of the functions has it.
+ * @param {string} text
+ */
+function errorsIn(text) {
+  const marked = reader("functions");
+  const entries = text.split(/^## COMB\./m).slice(1);
+  return new Map(
+    entries.map((entry) => {
+      const [id = ""] = entry.split("\n");
+      const errors = /^Errors[^]*/m.exec(entry)?.[0] ?? "";
+      return [id, /** @type {string} */ (marked.parse(errors))];
+    }),
+  );
+}
+
+/**
+ * Makes a page of the handbook from its text.
+ * @param {string} name
+ */
+function reader(name) {
+  return new Marked({
     walkTokens(token) {
       // What makes the page is not for its readers.
       if (token.type === "html") token.text = "";
@@ -78,9 +107,6 @@ function page(name, text) {
       },
     },
   });
-  const html = /** @type {string} */ (marked.parse(text));
-  const title = /^# (.*)$/m.exec(text)?.[1] ?? name;
-  return { name, title: escape(title), html: `<article>${html}</article>` };
 }
 
 /**
@@ -93,7 +119,8 @@ function inPage(from, href) {
   if (/^https?:/.test(href)) return href;
   const [file = "", place] = href.split("#");
   const name = file === "" ? from : file.replace(/\.md$/, "");
-  if (name === "functions") return `#${(place ?? "functions").replace(/^comb/, "").toUpperCase()}`;
+  if (name === "functions" && place === undefined) return "#functions";
+  if (name === "functions") return `#${(place ?? "").replace(/^comb/, "").toUpperCase()}`;
   if (!PAGES.includes(name)) return null;
   return place === undefined ? `#${name}` : `#${name}-${place}`;
 }
@@ -107,8 +134,11 @@ function anchor(/** @type {string} */ heading) {
     .replaceAll(" ", "-");
 }
 
-/** @param {import("./reference.mjs").Entry} entry */
-function section(entry) {
+/**
+ * @param {import("./reference.mjs").Entry} entry
+ * @param {string} errors
+ */
+function section(entry, errors) {
   const rows = entry.parameters.map(
     (p) =>
       `<tr><th><code>${escape(p.name)}</code></th><td>${p.optional ? "may be left out" : "needed"}</td><td>${escape(p.text)}</td></tr>`,
@@ -117,11 +147,14 @@ function section(entry) {
   return `<section id="${entry.id}">
   <h3>COMB.${entry.id}</h3>
   <p>${escape(entry.summary)}</p>
-  <p><code>${escape(typed)}</code><br /><code>${escape(typed.replaceAll(", ", "; "))}</code></p>
+  <p>${bothForms(typed)
+    .map((form) => `<code>${escape(form)}</code>`)
+    .join("<br />")}</p>
   <div class="wide" tabindex="0"><table><tbody>${rows.join("")}</tbody></table></div>
   <p>Gives: ${escape(entry.returns)}</p>
   <p>${escape(entry.remarks)}</p>
-  <p>Example: ${escape(entry.example)}</p>
+  <p>Example: ${bothForms(entry.example).map(escape).join("<br />With ;: ")}</p>
+  ${errors}
 </section>`;
 }
 

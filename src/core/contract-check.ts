@@ -23,58 +23,55 @@ export class Contradiction extends Refusal {
  */
 export function checkContract(contract: Contract): Contract {
   const { averageFrames: average, minimumFrames: minimum, mostFrames: most } = contract;
-  const clash = (when: boolean, message: string, ...terms: readonly string[]): void => {
-    if (when) throw new Contradiction(message, terms);
-  };
-  clash(
-    average > 0 && minimum > average,
-    `minimum frames ${minimum} is over average frames ${average}`,
-    "minimum frames",
-    "average frames",
-  );
-  clash(
-    most > 0 && most < Math.max(average, minimum),
-    `most frames a hive ${most} is under what the contract asks, ${Math.max(average, minimum)}`,
-    "most frames a hive",
-    average >= minimum ? "average frames" : "minimum frames",
-  );
-  clash(
-    contract.bonus > 0 && average === 0,
-    "bonus a frame needs average frames to be paid over",
-    "bonus a frame",
-    "average frames",
-  );
-  clash(
-    contract.proRata && average === 0,
-    "pro rata needs average frames to be a part of",
-    "pro rata",
-    "average frames",
-  );
-  clash(
-    contract.bonusCeiling > 0 && contract.bonus === 0,
-    "bonus ceiling stands without a bonus a frame",
-    "bonus ceiling",
-    "bonus a frame",
-  );
-  clash(
-    contract.broodCombCover > 0 && contract.broodMeasure !== "combs",
-    'brood comb covered is only read where brood is counted as "combs"',
-    "brood comb covered",
-    "brood counted as",
-  );
+  if (average > 0 && minimum > average) {
+    throw new Contradiction(`minimum frames ${minimum} is over average frames ${average}`, [
+      "minimum frames",
+      "average frames",
+    ]);
+  }
+  if (most > 0 && most < Math.max(average, minimum)) {
+    throw new Contradiction(
+      `most frames a hive ${most} is under what the contract asks, ${Math.max(average, minimum)}`,
+      ["most frames a hive", average >= minimum ? "average frames" : "minimum frames"],
+    );
+  }
+  if (contract.bonus > 0 && average === 0) {
+    throw new Contradiction("bonus a frame needs average frames to be paid over", [
+      "bonus a frame",
+      "average frames",
+    ]);
+  }
+  if (contract.proRata && average === 0) {
+    throw new Contradiction("pro rata needs average frames to be a part of", [
+      "pro rata",
+      "average frames",
+    ]);
+  }
+  if (contract.bonusCeiling > 0 && contract.bonus === 0) {
+    throw new Contradiction("bonus ceiling stands without a bonus a frame", [
+      "bonus ceiling",
+      "bonus a frame",
+    ]);
+  }
+  if (contract.broodCombCover > 0 && contract.broodMeasure !== "combs") {
+    throw new Contradiction('brood comb covered is only read where brood is counted as "combs"', [
+      "brood comb covered",
+      "brood counted as",
+    ]);
+  }
   const paid = contract.grades.flatMap(({ fee }, i) => (fee > 0 ? [`grade ${i + 1} fee`] : []));
-  clash(
-    contract.baseFee > 0 && paid.length > 0,
-    "base fee and the grades' own fees stand side by side: give one of them",
-    "base fee",
-    ...paid,
-  );
-  clash(
-    contract.inspectFromHour >= contract.inspectToHour,
-    `inspect from hour ${contract.inspectFromHour} is not before inspect to hour ${contract.inspectToHour}`,
-    "inspect from hour",
-    "inspect to hour",
-  );
+  if (contract.baseFee > 0 && paid.length > 0) {
+    throw new Contradiction(
+      "base fee and the grades' own fees stand side by side: give one of them",
+      ["base fee", ...paid],
+    );
+  }
+  if (contract.inspectFromHour >= contract.inspectToHour) {
+    throw new Contradiction(
+      `inspect from hour ${contract.inspectFromHour} is not before inspect to hour ${contract.inspectToHour}`,
+      ["inspect from hour", "inspect to hour"],
+    );
+  }
   checkGrades(contract);
   return contract;
 }

@@ -1,7 +1,8 @@
+import { shownApart } from "./apart.js";
 import type { Brood } from "./brood.js";
 import { DEAD_OUT, NO_GRADE } from "./contract-check.js";
 import type { Contract, Grade } from "./contract.js";
-import { print, type Estimate } from "./estimate.js";
+import { exactly, print, type Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
 
 /** A hive as it was looked at; null for what nobody judged. */
@@ -138,10 +139,10 @@ export function reasonOf(contract: Contract, hive: Hive, grade: GradeOfHive | nu
   if (hive.frames.dead) return "";
   const parts = requirementsOf(contract, hive).flatMap((r) => {
     if (r.verdict === "not met") {
-      return r.name === "queen" ? "no laying queen" : `${r.name} ${printed(r.has)} of ${r.asked}`;
+      return r.name === "queen" ? "no laying queen" : lacking(r, contract);
     }
     const open = r.verdict === "met" && enough(at(r.has, "low"), r.least) === false;
-    return open ? `${r.name} ${printed(r.has)} of ${r.asked}: not met at the low end` : [];
+    return open ? `${lacking(r, contract)}: not met at the low end` : [];
   });
   if (grade !== null && grade.worst !== grade.best) {
     parts.push(`${grade.worst} at the low end, ${grade.best} at the high end`);
@@ -245,14 +246,19 @@ function isExact(figure: Estimate | null): boolean {
   return figure === null || figure.low === figure.high;
 }
 
-function printed(estimate: Estimate | null): string {
-  if (estimate === null) return "";
-  const round = (value: number): number => Math.round(value * 100) / 100;
-  const { low, middle, high } = estimate;
-  return print({
-    ...estimate,
-    low: round(low),
-    middle: round(middle),
-    high: high === null ? null : round(high),
-  });
+/** `stores 9.25 of 9.5`, in the decimal sign of the sheet and rounded to no other side of what is asked. */
+function lacking({ name, has, asked }: Requirement, { decimal }: Contract): string {
+  if (has === null) return name;
+  const round = (value: number): number => Number(shownApart(value, asked));
+  const { low, middle, high } = has;
+  const shown = print(
+    {
+      ...has,
+      low: round(low),
+      middle: round(middle),
+      high: high === null ? null : round(high),
+    },
+    decimal,
+  );
+  return `${name} ${shown} of ${print(exactly(asked), decimal)}`;
 }

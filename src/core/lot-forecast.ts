@@ -41,14 +41,14 @@ export interface LotForecast extends Forecast {
  * having opened every hive. Brood is taken as of all stages.
  *
  * @param looks - each with its day and with its brood in full frames
- * @param size - hives in the lot
+ * @param size - hives in the lot, null where every hive was opened
  * @param on - serial number of the day
  * @throws Refusal for a hive without a day or brood, and a day before a look
  */
 export function lotForecast(
   contract: Contract,
   looks: readonly Look[],
-  size: number,
+  size: number | null,
   on: number,
   course: Course,
 ): LotForecast {
@@ -70,7 +70,7 @@ export function lotForecast(
     counted: counted.length,
     met: asked === 0 ? null : countLot(contract, lot).averageMet,
     chance: asked === 0 ? null : chanceOf(band.middle, asked, error),
-    sampled: lot.hives.length < size,
+    sampled: lot.hives.length < lot.size,
   };
 }
 
@@ -90,7 +90,8 @@ function chanceOf(average: number, asked: number, error: number): number {
 }
 
 function daysTo({ id, day }: Look, on: number): number {
-  if (day === null) throw new Refusal(`hive ${id} has no date, and the forecast begins there`);
+  if (day === null)
+    throw new Refusal(`hive ${id} has no date that can be one day, and the forecast begins there`);
   if (on >= day) return on - day;
   throw new Refusal(`the date lies ${day - on} days before hive ${id} was looked at`);
 }

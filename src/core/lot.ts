@@ -55,12 +55,13 @@ export interface LotCount {
  * The opened hives of a lot, each hive once by its latest look.
  *
  * @param looks - in the order of the sheet
- * @param size - hives in the lot, opened or not
+ * @param inLot - hives in the lot, opened or not; null where every hive was opened
  * @throws Refusal for an empty sample, a lot smaller than it, and a hive seen twice without days
  */
-export function lotOf(contract: Contract, looks: readonly Look[], size: number): Lot {
+export function lotOf(contract: Contract, looks: readonly Look[], inLot: number | null): Lot {
   const latest = latestLooks(looks);
   if (latest.length === 0) throw new Refusal("no hive is opened: give the yard sheet's rows");
+  const size = inLot ?? latest.length;
   if (!Number.isInteger(size) || size < latest.length) {
     throw new Refusal(`a lot of ${size} hives, and ${latest.length} of them are opened`);
   }
@@ -80,7 +81,10 @@ export function latestLooks<T extends Pick<Look, "id" | "day">>(looks: readonly 
       known !== undefined &&
       (known.day === null || look.day === null || known.day === look.day)
     ) {
-      throw new Refusal(`hive ${look.id} stands twice, and no later day says which look counts`);
+      throw new Refusal(
+        `hive ${look.id} stands twice, and no later day says which look counts: give each a date ` +
+          `that can be one day`,
+      );
     }
     if (known === undefined || known.day! < look.day!) byId.set(look.id, look);
   }

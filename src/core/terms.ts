@@ -308,6 +308,13 @@ export const TERMS: readonly Term[] = [
     "Whether a number in a percent column is 60, or is 0.6 shown as 60 %.",
   ),
   term(
+    "dates written",
+    "dates",
+    oneOf("one way", "day first", "month first"),
+    "one way",
+    "Which comes first in dates that stand as text, such as 3/4/2026 in a saved file. Left out: only texts that can be one day are read.",
+  ),
+  term(
     "date system",
     "dateSystem",
     oneOf("1900", "1904"),

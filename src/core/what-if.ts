@@ -45,6 +45,7 @@ const READING: ReadonlySet<keyof Contract> = new Set<keyof Contract>([
   "decimal",
   "percentsAs",
   "dateSystem",
+  "dates",
 ]);
 
 /** Whether the sheet's cells are read the same whatever stands in this term. */

@@ -1,7 +1,7 @@
 import { actionOf, type Action, type Signs } from "../core/actions.js";
 import type { Contract } from "../core/contract.js";
 import type { Hive } from "../core/grade.js";
-import { storesUnitOf } from "../core/headings.js";
+import { checkStoresUnit } from "./stores-unit.js";
 import { PLACES } from "../core/pattern.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
@@ -75,15 +75,4 @@ function signAt<T>(column: HiveCells, i: number, read: (word: string) => T): T |
   if (isBlankOrZero(cell)) return null;
   const word = normalise(String(cell));
   return word === "?" ? null : column.named(i, 0, () => read(word));
-}
-
-/** A weight read as frames, or a hive's weight as its stores, would never feed a hungry hive. */
-function checkStoresUnit(stores: HiveCells | null, { storesUnit }: Contract): void {
-  const written = stores === null ? null : storesUnitOf(stores.name);
-  if (written === null || written === storesUnit) return;
-  const expected =
-    written === "hive weight"
-      ? "may be the weight of the whole hive: head it Stores, with what the hive weighs over its tare"
-      : `is in ${written}, and the term "stores unit" says ${storesUnit}`;
-  throw new Refusal(`the heading ${quote(stores!.name)} ${expected}`);
 }

@@ -5,11 +5,12 @@ import { Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { toCellError, type Cell } from "./cells.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
-import { dateAt } from "./forecast-cells.js";
+import { dateAt } from "./dates.js";
 import { checkRows, eachHive, type HiveCells } from "./hive-cells.js";
 import { choice, confidence, hives, text } from "./parameters.js";
 import { amountAt, beside, checkSingle } from "./rows.js";
 import { writtenParameter } from "./written.js";
+import type { Writing } from "../core/writing.js";
 
 const PARTS = ["latest", "earliest", "days", "note"] as const;
 
@@ -40,7 +41,7 @@ const startParameters = [
  * @param open A row a hive: amount of open brood in the same measure.
  * @param capped A row a hive: amount of capped brood in the same measure.
  * @param part "latest" (also where left out), "earliest", "days" (of rearing, at least), "note", or "all" four beside each other.
- * @param written How figures are written, where not plainly: "decimal comma".
+ * @param written How figures are written, where not plainly: "decimal comma"; "day first" or "month first" for dates that are text; both with a comma between.
  * @returns The date or the part asked for, a row a hive; blank where no date or no stage is given.
  */
 export function BROOD_START(
@@ -57,7 +58,7 @@ export function BROOD_START(
     checkSingle([seen, stages]);
     const parts = part === "all" ? PARTS : [part];
     return eachHive([beside([seen, stages, eggs, open, capped])], parts.length, (i) => {
-      const day = dateAt(seen, i);
+      const day = dateAt(seen, i, writing);
       const word = stages.text(i);
       if (day === null || word === null) return parts.map(() => "");
       const stage = stages.named(i, 0, () => stageOf(word, casteOf(null)));
@@ -110,6 +111,7 @@ const aheadParameters = [
   hives("stage"),
   needed(text("first")),
   confidence("confidence"),
+  writtenParameter,
 ] as const;
 
 const HEADINGS = [
@@ -137,6 +139,7 @@ const HEADINGS = [
  * @param stage A row a hive: the oldest stage of worker brood seen: egg, larva or open, ready to cap, just capped, capped, emerging; blank where none or not judged.
  * @param first The lot that the others are held against.
  * @param confidence Confidence of the sampling's margin in percent: 95 where left out.
+ * @param written How dates that stand as text are written, where they may be two days: "day first" or "month first".
  * @returns A heading row, then a row a lot: lot, hives judged, latest and earliest date, days ahead from and to, and a sentence.
  */
 export function DAYS_AHEAD(
@@ -145,12 +148,13 @@ export function DAYS_AHEAD(
   stage: unknown[][],
   first: unknown,
   confidence?: unknown,
+  written?: unknown,
 ): unknown[][] {
-  const values = [lots, seen, stage, first, confidence];
-  return answer(aheadParameters, values, (lots, seen, stages, first, confidence) => {
+  const values = [lots, seen, stage, first, confidence, written];
+  return answer(aheadParameters, values, (lots, seen, stages, first, confidence, writing) => {
     checkSingle([lots, seen, stages]);
     checkRows([lots, seen, stages]);
-    const found = lotsOf(lots, seen, stages);
+    const found = lotsOf(lots, seen, stages, writing);
     const base = found.get(normalise(first));
     if (base === undefined) {
       const names = [...found.values()].map(({ name }) => name).join(", ");
@@ -171,13 +175,18 @@ interface JudgedLot {
   readonly hives: { readonly seen: number; readonly began: Began }[];
 }
 
-function lotsOf(lots: HiveCells, seen: HiveCells, stages: HiveCells): Map<string, JudgedLot> {
+function lotsOf(
+  lots: HiveCells,
+  seen: HiveCells,
+  stages: HiveCells,
+  writing: Writing,
+): Map<string, JudgedLot> {
   const found = new Map<string, JudgedLot>();
   for (let i = 0; i < lots.rows; i++) {
     const word = stages.text(i);
     const name = lots.text(i);
     if (word === null || name === null) continue;
-    const day = dateAt(seen, i);
+    const day = dateAt(seen, i, writing);
     if (day === null) throw new Refusal(`row ${i + 1} has a stage and no date`);
     const stage = stages.named(i, 0, () => stageOf(word, "worker"));
     const key = normalise(name);

@@ -8,13 +8,14 @@ import {
   type Span,
   type Stage,
 } from "../core/clock.js";
-import { isDateSerial } from "../core/date-count.js";
-import { quote, Refusal } from "../core/refusal.js";
+import { Refusal } from "../core/refusal.js";
 import { toCellError, type Cell } from "./cells.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { eachHive, type HiveCells } from "./hive-cells.js";
+import { dateAt } from "./dates.js";
 import { choice, hives } from "./parameters.js";
 import { beside, checkSingle } from "./rows.js";
+import { writtenParameter } from "./written.js";
 
 const ENDS = ["earliest", "expected", "latest"] as const;
 type ClockPart = (typeof ENDS)[number] | "all";
@@ -24,7 +25,7 @@ const broodParameters = [
   optional(hives("caste")),
   choice<ClockPart>("part", ["expected", "earliest", "latest", "all"]),
 ] as const;
-const dateParameters = [hives("date"), ...broodParameters] as const;
+const dateParameters = [hives("date"), ...broodParameters, writtenParameter] as const;
 
 /**
  * Days until brood emerges, from the stage in which it is seen.
@@ -66,6 +67,7 @@ export function DAYS_TO_EMERGE(
  * @param stage A row a hive, or one: egg, larva or open, ready to cap, just capped, capped or sealed, emerging; for queens also grafted.
  * @param caste "worker" (also where left out), "drone" or "queen"; one, or a row each.
  * @param part "expected" (also where left out), "earliest", "latest", or "all" three: earliest, expected, latest.
+ * @param written How dates that stand as text are written, where they may be two days: "day first" or "month first".
  * @returns A date, a row a hive; blank where no date or no stage is given.
  */
 export function EMERGE_DATE(
@@ -73,8 +75,9 @@ export function EMERGE_DATE(
   stage: unknown[][],
   caste?: unknown[][],
   part?: unknown,
+  written?: unknown,
 ): unknown[][] {
-  return onDates([date, stage, caste, part], emergeDate);
+  return onDates([date, stage, caste, part, written], emergeDate);
 }
 
 /**
@@ -89,6 +92,7 @@ export function EMERGE_DATE(
  * @param stage A row a hive, or one: egg, larva or open, ready to cap, just capped, capped or sealed, emerging; for queens also grafted.
  * @param caste "worker" (also where left out), "drone" or "queen"; one, or a row each.
  * @param part "expected" (also where left out), "earliest", "latest", or "all" three: earliest, expected, latest.
+ * @param written How dates that stand as text are written, where they may be two days: "day first" or "month first".
  * @returns A date, a row a hive; blank where no date or no stage is given.
  */
 export function EGG_DATE(
@@ -96,17 +100,18 @@ export function EGG_DATE(
   stage: unknown[][],
   caste?: unknown[][],
   part?: unknown,
+  written?: unknown,
 ): unknown[][] {
-  return onDates([date, stage, caste, part], eggDate);
+  return onDates([date, stage, caste, part, written], eggDate);
 }
 
 function onDates(
   values: readonly unknown[],
   spanOn: (date: number, stage: Stage, caste: Caste) => Span,
 ): Cell[][] {
-  return answer(dateParameters, values, (dates, stages, castes, part) =>
+  return answer(dateParameters, values, (dates, stages, castes, part, writing) =>
     eachBrood([dates, stages, castes], part, (i) => {
-      const date = dateAt(dates, i);
+      const date = dateAt(dates, i, writing);
       const brood = broodAt(stages, castes, i);
       return date === null || brood === null ? null : spanOn(date, ...brood);
     }),
@@ -137,15 +142,6 @@ function broodAt(stages: HiveCells, castes: HiveCells | null, i: number): [Stage
   if (text === null) return null;
   const caste = castes === null ? casteOf(null) : castes.named(i, 0, () => casteOf(castes.text(i)));
   return [stages.named(i, 0, () => stageOf(text, caste)), caste];
-}
-
-function dateAt(dates: HiveCells, i: number): number | null {
-  const cell = dates.cell(i);
-  if (cell === null || cell === 0) return null;
-  return dates.named(i, 0, () => {
-    if (typeof cell === "number" && isDateSerial(cell)) return Math.floor(cell);
-    throw new Refusal(`${quote(String(cell))} stands where a date of 2000 to 2099 was expected`);
-  });
 }
 
 export const daysToEmergeFunction: SheetFunction = {

@@ -5,7 +5,7 @@ import { lotName, type ListedHive, type LotSize } from "../core/pallets.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { checkRows, type HiveCells } from "./hive-cells.js";
-import { dayAt } from "./lot-sheet.js";
+import { dayAt } from "./dates.js";
 import { framesAt } from "./look.js";
 import { checkSingle } from "./rows.js";
 import { yardSheet } from "./yard-sheet.js";
@@ -92,7 +92,7 @@ function listedHives(yard: unknown[][], contract: Contract, single: boolean): Li
       lot: asFirstSpelled(lot ?? ""),
       pallet: pallet && asFirstSpelled(pallet),
       frames: seen && Math.min(seen.middle, contract.mostFrames || Infinity),
-      day: dayAt(dates, i),
+      day: dayAt(dates, i, contract),
       dead: seen?.dead ?? false,
     };
   }).filter((hive) => hive !== null);
@@ -124,6 +124,7 @@ function lotsAsked(
     }
     return [{ lot, hives: sizes && wholeAt(sizes, i) }];
   }).flat();
+  if (asked.length === 0) throw new Refusal("lots: no lot is named: name some, or leave it out");
   const twice = asked.find(({ lot }, i) => asked.findIndex((other) => other.lot === lot) < i);
   if (twice !== undefined) throw new Refusal(`${lotName(twice.lot)} stands twice in lots`);
   return asked;

@@ -3,7 +3,7 @@ import { emergence, type BroodInStage } from "../core/emergence.js";
 import { exactly, sum } from "../core/estimate.js";
 import { cellsOfBrood, checkBrood } from "../core/brood.js";
 import { Refusal } from "../core/refusal.js";
-import { dateAt } from "./forecast-cells.js";
+import { dateAt } from "./dates.js";
 import type { Cell } from "./cells.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import type { HiveCells } from "./hive-cells.js";
@@ -51,7 +51,7 @@ const parameters = [
  * @param fill Percent of the cells that hold brood, the rest being empty; 100 where left out.
  * @param survival Percent of the brood that lives to emerge; by its stage where left out.
  * @param frame Frame of the brood, where it is given in frames or percent: deep where left out.
- * @param written How figures are written, where not plainly: "decimal comma", "whole frames", "fractions", "1904 dates"; several with commas.
+ * @param written How figures are written, where not plainly: "decimal comma", "whole frames", "fractions", "1904 dates", "day first" or "month first" for dates that are text; several with commas.
  * @returns A heading row, then a row a day: day, date, bees emerging, bees so far.
  */
 export function EMERGENCE(
@@ -84,7 +84,7 @@ export function EMERGENCE(
         { stage: "egg", cells: cells(eggs) },
       ];
       const days = emergence(brood, caste, survival === null ? null : survival / 100);
-      const from = seen === null ? null : seenOn(seen);
+      const from = seen === null ? null : seenOn(seen, writing);
       let soFar = 0;
       const rows = days.map((bees, k): Cell[] => {
         soFar += bees;
@@ -95,9 +95,9 @@ export function EMERGENCE(
   );
 }
 
-function seenOn(seen: HiveCells): number | null {
+function seenOn(seen: HiveCells, writing: Writing): number | null {
   if (seen.rows > 1) throw new Refusal(`seen has ${seen.rows} rows: give one date for all hives`);
-  return dateAt(seen, 0);
+  return dateAt(seen, 0, writing);
 }
 
 /** Every stage has a row a hive: one row beside many would be added once, not once a hive. */

@@ -1,12 +1,10 @@
 import { adultLoss, SEASONS, type AdultLoss, type Season } from "../core/adult-loss.js";
 import { emergence, withLaying, type BroodInStage } from "../core/emergence.js";
 import type { Colony } from "../core/forecast.js";
-import { isDateSerial } from "../core/date-count.js";
 import { laying } from "../core/laying.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";
 import { normalise } from "../core/text.js";
-import type { HiveCells } from "./hive-cells.js";
 import { option } from "./parameters.js";
 
 /** A season's word, or the share of adults that die in a day; null where the calendar is to say. */
@@ -28,16 +26,6 @@ export const layingParameter = option<number | "today">("laying", 0, (value) => 
     `${quote(String(value))} stands where "today" or eggs a day up to 5,000 was expected`,
   );
 });
-
-/** A date of a row, a whole day; null where it is blank. */
-export function dateAt(dates: HiveCells, i: number): number | null {
-  const cell = dates.cell(i);
-  if (cell === null || cell === 0) return null;
-  return dates.named(i, 0, () => {
-    if (typeof cell === "number" && isDateSerial(cell)) return Math.floor(cell);
-    throw new Refusal(`${quote(String(cell))} stands where a date of 2000 to 2099 was expected`);
-  });
-}
 
 /** Whole days from the one date to the other. */
 export function daysBetween(seen: number, on: number, name: string): number {

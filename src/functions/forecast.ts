@@ -11,7 +11,6 @@ import { answer, optional, type SheetFunction } from "./declare.js";
 import { checkRows, eachHive, type HiveCells } from "./hive-cells.js";
 import {
   colonyOf,
-  dateAt,
   daysBetween,
   layingParameter,
   lossOf,
@@ -21,6 +20,7 @@ import {
 import { choice, frameSize, hives, number } from "./parameters.js";
 import { checkSingle } from "./rows.js";
 import { BROOD_UNITS, cellsAt, type BroodColumns } from "./stages.js";
+import { dateAt } from "./dates.js";
 import { writtenParameter } from "./written.js";
 
 const PARTS = ["middle", "low", "high"] as const;
@@ -74,7 +74,7 @@ const parameters = [
  * @param frame Frame that is counted: deep where left out.
  * @param fill Percent of the brood's cells that hold brood; 100 where left out.
  * @param part "middle" (also where left out), "low", "high", "all" three beside each other, or "note".
- * @param written How figures are written, where not plainly: "decimal comma", "whole frames", "fractions", "1904 dates"; several with commas.
+ * @param written How figures are written, where not plainly: "decimal comma", "whole frames", "fractions", "1904 dates", "day first" or "month first" for dates that are text; several with commas.
  * @returns Frames of bees, a row a hive; blank for a hive that was not opened.
  */
 export function FORECAST(
@@ -119,8 +119,8 @@ export function FORECAST(
     const parts = part === "all" ? PARTS : [part];
     checkSingle([on]);
     return eachHive([bees, seen, on, brood, cover, open, eggs], parts.length, (i) => {
-      const from = dateAt(seen, i);
-      const to = dateAt(on, i);
+      const from = dateAt(seen, i, writing);
+      const to = dateAt(on, i, writing);
       if (from === null || to === null) {
         throw new Refusal(`the date is blank: ${from === null ? "seen" : "on"}`);
       }
@@ -203,7 +203,7 @@ const DAYS = 30;
  * @param space Most frames of bees that the boxes of a hive hold; no limit where left out.
  * @param frame Frame that is counted: deep where left out.
  * @param fill Percent of the brood's cells that hold brood; 100 where left out.
- * @param written How figures are written, where not plainly: "decimal comma", "whole frames", "fractions", "1904 dates"; several with commas.
+ * @param written How figures are written, where not plainly: "decimal comma", "whole frames", "fractions", "1904 dates", "day first" or "month first" for dates that are text; several with commas.
  * @returns A heading row, then a row a day: date, frames of bees, low, high, note.
  */
 export function FORECAST_DAYS(
@@ -243,7 +243,7 @@ export function FORECAST_DAYS(
     const columns = { brood, cover, open, eggs, unit, frame, fill: fill ?? 100 };
     const hive = hiveReader({ bees, seen, brood: columns, season, laying, space, writing });
     if (seen.rows > 1) throw new Refusal(`seen has ${seen.rows} rows: give one date for all hives`);
-    const from = dateAt(seen, 0);
+    const from = dateAt(seen, 0, writing);
     if (from === null) throw new Refusal("seen is blank, and the forecast begins there");
     checkRows([bees, brood, cover, open, eggs]);
     const opened = [...bees.cells.keys()].filter((i) => !bees.isEmpty(i));

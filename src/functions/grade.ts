@@ -1,6 +1,7 @@
 import { gradeOf, reasonOf, requirementsOf, shortOf } from "../core/grade.js";
 import { DEAD_OUT } from "../core/contract-check.js";
-import { CellError } from "./cells.js";
+import { Refusal } from "../core/refusal.js";
+import { toCellError, type CellError } from "./cells.js";
 import { answer, type SheetFunction } from "./declare.js";
 import { choice } from "./parameters.js";
 import { hiveParameters, underContract, type HiveArguments } from "./under-contract.js";
@@ -105,10 +106,8 @@ export function SHORT_OF(
 }
 
 function broodNotJudged(): CellError {
-  return new CellError(
-    "#N/A",
-    "the next grade asks for brood, and that is not judged for this hive",
-  );
+  const message = "the next grade asks for brood, and that is not judged for this hive";
+  return toCellError(new Refusal(message, "unknown"), "");
 }
 
 const shortParameters = [

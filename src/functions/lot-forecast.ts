@@ -1,10 +1,12 @@
-import { isDateSerial } from "../core/date-count.js";
+import type { Contract } from "../core/contract.js";
 import { lotForecast, type LotForecast } from "../core/lot-forecast.js";
-import { quote, Refusal } from "../core/refusal.js";
-import { CellError, isBlankOrZero, type Cell } from "./cells.js";
+import { Refusal } from "../core/refusal.js";
+import { isBlankOrZero, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
+import { dateOf } from "./dates.js";
 import { layingParameter, seasonParameter, trustIn } from "./forecast-cells.js";
+import { HiveCells } from "./hive-cells.js";
 import { looksOfSheet } from "./lot-sheet.js";
 import { block, number, text } from "./parameters.js";
 
@@ -72,8 +74,8 @@ export function LOT_FORECAST(
       const contract = contractNamed(terms, name);
       const looks = looksOfSheet(yard, contract, lotName);
       const asked = contract.averageFrames;
-      const rows = datesOf(on).map((date): Cell[] => {
-        const told = lotForecast(contract, looks, size ?? looks.length, date, {
+      const rows = datesOf(on, contract).map((date): Cell[] => {
+        const told = lotForecast(contract, looks, size, date, {
           season,
           laying,
           space,
@@ -95,16 +97,16 @@ export function LOT_FORECAST(
   );
 }
 
-function datesOf(cells: readonly (readonly unknown[])[]): number[] {
-  const dates = cells.flat().filter((cell) => !isBlankOrZero(cell));
+function datesOf(cells: readonly (readonly unknown[])[], contract: Contract): number[] {
+  const column = new HiveCells("on", cells);
+  const dates = cells.flatMap((row, i) =>
+    row.flatMap((cell, k) => {
+      if (isBlankOrZero(cell)) return [];
+      return [column.named(i, k, () => dateOf(column.cell(i, k), contract))];
+    }),
+  );
   if (dates.length === 0) throw new Refusal("on is blank: give a date to forecast");
-  return dates.map((cell) => {
-    if (cell instanceof CellError) throw cell;
-    if (typeof cell === "number" && isDateSerial(cell)) return Math.floor(cell);
-    throw new Refusal(
-      `on: ${quote(String(cell))} stands where a date of 2000 to 2099 was expected`,
-    );
-  });
+  return dates;
 }
 
 function noteOn(

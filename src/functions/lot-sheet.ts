@@ -2,9 +2,7 @@ import type { Contract } from "../core/contract.js";
 import { lotOf, type Look, type Lot } from "../core/lot.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
-import { isBlankOrZero } from "./cells.js";
-import { checkSingle } from "./rows.js";
-import type { HiveCells } from "./hive-cells.js";
+import { dayAt } from "./dates.js";
 import { hiveAt } from "./look.js";
 import { yardSheet } from "./yard-sheet.js";
 
@@ -21,7 +19,7 @@ export function lotOfSheet(
   size: number | null,
 ): Lot {
   const looks = looksOfSheet(yard, contract, lot);
-  return lotOf(contract, looks, size ?? looks.length);
+  return lotOf(contract, looks, size);
 }
 
 /** A look with the row of the sheet that it stands in, counted from 1 under the headings. */
@@ -55,7 +53,7 @@ export function looksOfSheet(
     found.push({
       id: ids.text(i)!,
       pallet: sheet.column("pallet")?.text(i) ?? null,
-      day: dayAt(sheet.column("date"), i),
+      day: dayAt(sheet.column("date"), i, contract),
       hive: hiveAt(looks, i, contract),
       row: i + 1,
     });
@@ -64,11 +62,4 @@ export function looksOfSheet(
     throw new Refusal(`no opened hive stands in the lot ${quote(lot)}`);
   }
   return found;
-}
-
-/** The day of a row's look as the sheet numbers it; null where it does not say. */
-export function dayAt(dates: HiveCells | null, i: number): number | null {
-  checkSingle([dates]);
-  const cell = dates?.cell(i);
-  return typeof cell === "number" && !isBlankOrZero(cell) ? Math.floor(cell) : null;
 }

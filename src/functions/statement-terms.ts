@@ -14,6 +14,7 @@ const NOT_SHOWN: ReadonlySet<keyof Contract> = new Set<keyof Contract>([
   "decimal",
   "percentsAs",
   "dateSystem",
+  "dates",
 ]);
 
 /** Terms by which every hive is counted, shown even where the contract leaves them out. */

@@ -52,6 +52,9 @@ export interface StatementAsk {
 
 const CONFIDENCE = 95;
 
+/** Headings of the sections that say what comes of the lot. */
+export const OUTCOME = { contract: "By the contract", sure: "How sure", pay: "Pay" } as const;
+
 /**
  * The statement on a lot for a grower: what LOT, LOT_PAY, LOT_CHANCE and YARD_COLUMNS say of it, put
  * into sections to be printed and signed.
@@ -68,7 +71,7 @@ export function lotStatement(ask: StatementAsk): Statement {
   }
   const contract = contractNamed(terms, ask.contract);
   const looks = looksOfSheet(yard, contract, ask.lot);
-  const lot = lotOf(contract, looks, size ?? looks.length);
+  const lot = lotOf(contract, looks, size);
   const latest = latestLooks(looks);
   const days = daysOf(contract, latest);
   const rows = latest.map((look) => look.row);
@@ -146,7 +149,7 @@ function contractSection(contract: Contract, lot: Lot): Section {
   const seen = [...grades].filter(([, hives]) => hives > 0);
   const lines = countLines(contract, lot);
   return section(
-    "By the contract",
+    OUTCOME.contract,
     ...lines.slice(0, -1).flatMap((line) => ofLine(contract, line)),
     ...(asked > 0
       ? labelled("Share opened", { kind: "percent", value: share }, `${asked} % asked${fewer}`)
@@ -164,7 +167,7 @@ function sureSection(contract: Contract, lot: Lot): Section {
   const left = lot.size - lot.hives.length;
   const none = left === 0 ? "none left: every hive of the lot was opened" : "";
   return section(
-    "How sure",
+    OUTCOME.sure,
     ...labelled("Hives not opened", count(left), none),
     ...sureLines(contract, lot, CONFIDENCE).flatMap((line) => ofLine(contract, line)),
     ...(left > 0 && contract.averageFrames > 0 ? chanceRows(contract, lot) : []),
@@ -194,13 +197,13 @@ const SUMS = /^(?:total|balance)/;
 function paySection(contract: Contract, lot: Lot, delivered: number | null, days: Days): Section {
   if (!saysFees(contract)) {
     if (delivered !== null) throw new Refusal("delivered: the contract gives no fee to settle");
-    return section("Pay", sentence("The contract gives no fee: nothing is settled here."));
+    return section(OUTCOME.pay, sentence("The contract gives no fee: nothing is settled here."));
   }
   const [headings = [], ...lines] = settlement(contract, lot, delivered);
   const paidBack = lotPay(contract, lot, delivered).balance < 0;
   const due = days !== null && contract.balanceDays > 0 && !paidBack;
   return section(
-    "Pay",
+    OUTCOME.pay,
     row(
       "headings",
       ...placed(headings.map(String)).map(([column, span, text]): Piece => [

@@ -63,7 +63,7 @@ export function WHAT_IF(
     const looksOnce = onceEach((contract: Contract) => looksOfSheet(yard, contract, lotName));
     const judge = (contract: Contract): Lot => {
       const looks = looksOnce(leavesReading(term) ? now : contract);
-      return lotOf(contract, looks, size ?? looks.length);
+      return lotOf(contract, looks, size);
     };
     const judgeNow = onceEach(judge);
     const outcomes = values.flat().map((value): Outcome | CellError => {

@@ -13,6 +13,8 @@ const WORDS: Readonly<Record<string, Partial<Writing>>> = {
   "whole frames": { wholeFrames: true },
   fractions: { percentsAs: "fraction" },
   "1904 dates": { dateSystem: 1904 },
+  "day first": { dates: "day first" },
+  "month first": { dates: "month first" },
 };
 
 /** How the figures are written, in every function that reads some without a Terms table. */

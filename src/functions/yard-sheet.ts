@@ -10,6 +10,7 @@ import { quote, Refusal } from "../core/refusal.js";
 import { CellError } from "./cells.js";
 import { onceEach } from "./frames.js";
 import { HiveCells } from "./hive-cells.js";
+import { checkStoresUnit } from "./stores-unit.js";
 import type { LookColumns } from "./look.js";
 
 /** A yard sheet: one hive a row under a heading row, its columns found by their headings. */
@@ -102,6 +103,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
           `the sheet counts seams, and contract ${quote(contract.name)} does not: its comb rule is ${contract.combRule}`,
         );
       }
+      if (contract.stores > 0) checkStoresUnit(column("stores"), contract);
       const seams = pairSeams(columnsOf("seams above"), columnsOf("seams below"), bySeams);
       const bees = bySeams ? seams : columnsOf("bees");
       const brood = columnsOf("brood");

@@ -6,6 +6,7 @@ import { ContractView } from "./contract.js";
 import { Convert } from "./convert.js";
 import { PaneContext, sentenceOf, type Pane } from "./context.js";
 import type { Step } from "./port.js";
+import { StatementView } from "./statement.js";
 import { Start } from "./start.js";
 import { texts } from "./texts.js";
 import { WhatIf } from "./what-if.js";
@@ -17,6 +18,7 @@ const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [
   ["contract", ContractView],
   ["whatIf", WhatIf],
   ["columns", Columns],
+  ["statement", StatementView],
   ["convert", Convert],
   ["start", Start],
   ["about", About],

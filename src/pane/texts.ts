@@ -277,6 +277,7 @@ export const texts = {
     hives: "Hives opened",
     wholeNumber: (label: string, given: string) =>
       `${label}: a whole number from 1 on was expected, not “${given}”.`,
+    holdsError: (code: string) => `a cell holds ${code}`,
     cannot: (why: string) => `No statement yet: ${why}.`,
     caution:
       "By eye, and by these terms. The signed contract and local law come first: both parties check the " +

@@ -1,9 +1,9 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
-import { matchHeadings } from "../core/headings.js";
 import { Refusal } from "../core/refusal.js";
-import { normalise } from "../core/text.js";
 import { looksOfSheet } from "../functions/lot-sheet.js";
 import { CellError } from "../functions/cells.js";
+import { Choice } from "./choice.js";
+import { lotsOf } from "./columns/lots.js";
 import { keyOf, readSheets } from "./columns/yard.js";
 import { columnOf } from "./contract/changes.js";
 import { draftOf, faultsOf, type Draft } from "./contract/draft.js";
@@ -57,7 +57,7 @@ export function WhatIf() {
         : null,
     [choice, value],
   );
-  const lots = useMemo(() => (yard === null ? [] : lotsOf(yard.values, yard.headings)), [yard]);
+  const lots = useMemo(() => (yard === null ? [] : lotsOf(yard)), [yard]);
   const lotName = lots.includes(lot ?? "") ? lot : (lots[0] ?? null);
   const moves = moved !== null && moved.of === choice?.name ? moved.to : NOT_MOVED;
   // What is moved is moved on the sheet's own terms, whatever another hand has made of them since.
@@ -221,46 +221,10 @@ function Figure({ id, label, value, fault, change }: FigureProps) {
   );
 }
 
-interface ChoiceProps {
-  readonly id: string;
-  readonly label: string;
-  readonly value: string;
-  readonly options: readonly (readonly [string, string])[];
-  readonly choose: (value: string) => void;
-}
-
-function Choice({ id, label, value, options, choose }: ChoiceProps) {
-  return (
-    <p class="field">
-      <label for={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => choose(event.currentTarget.value)}>
-        {options.map(([key, text]) => (
-          <option key={key} value={key}>
-            {text}
-          </option>
-        ))}
-      </select>
-    </p>
-  );
-}
-
 function textOf(draft: Draft, label: string): string {
   const grade = /^grade (\d+) frames$/.exec(label);
   if (grade === null) return draft.terms.get(label) ?? "";
   return draft.grades[Number(grade[1]) - 1]?.frames ?? "";
-}
-
-/** The lots that a yard sheet names, in the order in which they stand. */
-function lotsOf(values: readonly (readonly unknown[])[], headings: readonly string[]): string[] {
-  const column = matchHeadings(headings).roles.indexOf("lot");
-  if (column < 0) return [];
-  const names = new Map<string, string>();
-  for (const row of values.slice(1)) {
-    const name = String(row[column] ?? "").trim();
-    if (name !== "" && name !== "0" && !names.has(normalise(name)))
-      names.set(normalise(name), name);
-  }
-  return [...names.values()];
 }
 
 function orWhy<T>(body: () => T): T | string {

@@ -39,6 +39,14 @@ describe("LOT under a contract", () => {
     });
   });
 
+  it("takes a hive that was looked into twice for one hive of a lot that was all opened", () => {
+    const sheet = yard(hive("1", 9, "", 46108), hive("1", 10, "", 46110), hive("2", 8, "", 46108));
+    expect(lot(sheet, null, TERMS())).toMatchObject({
+      "Hives in the lot": [2, ""],
+      "Hives opened": [2, "every hive of the lot"],
+    });
+  });
+
   it("shows an average just under what is asked as under it", () => {
     // (8 + 7.9992) / 2 = 7.9996, which two decimals would make 8.
     expect(lot(yard(hive("1", 8), hive("2", 7.9992)), 40, TERMS())).toMatchObject({

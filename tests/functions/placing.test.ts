@@ -108,7 +108,7 @@ describe("DROPS", () => {
     expect(list.at(-1)!.slice(3, 5)).toEqual([1, 8]);
     const undated = twice.map((row) => row.slice(0, 4));
     expect(one("DROPS", undated, column(1), null, ALMOND, null, null, null, null, null, 1)).toBe(
-      "#VALUE! hive A1 stands twice, and no later day says which look counts",
+      "#VALUE! hive A1 stands twice, and no later day says which look counts: give each a date that can be one day",
     );
   });
 

@@ -212,12 +212,13 @@ function cellsAt(
   return cells(from === to ? first! : `${first}:${last}`, [values[i]!.slice(from, to + 1)]);
 }
 
-function writtenWords({ decimal, wholeFrames, percentsAs, dateSystem }: Contract): string | null {
+function writtenWords({ decimal, wholeFrames, percentsAs, dateSystem, dates }: Contract): string | null {
   const said = [
     decimal === "," ? "decimal comma" : "",
     wholeFrames ? "whole frames" : "",
     percentsAs === "fraction" ? "fractions" : "",
     dateSystem === 1904 ? "1904 dates" : "",
+    dates === "one way" ? "" : dates,
   ].filter((word) => word !== "");
   return said.length === 0 ? null : said.join(", ");
 }

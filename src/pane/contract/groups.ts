@@ -46,7 +46,7 @@ export const GROUPS = {
     "replace dead-outs",
   ],
   actions: ["feed under", "combine under", "bees for brood"],
-  writing: ["whole frames", "decimal sign", "percents written as", "date system"],
+  writing: ["whole frames", "decimal sign", "percents written as", "dates written", "date system"],
 } as const satisfies Record<string, readonly string[]>;
 
 export type Group = keyof typeof GROUPS;

@@ -1,9 +1,12 @@
+import { read, utils, type CellObject } from "@e965/xlsx";
 import { describe, expect, it } from "vitest";
 import { Refusal } from "../../../src/core/refusal.js";
 import { layoutOf } from "../../../src/functions/statement-layout.js";
 import { excelWorkbook } from "../../../src/pane/excel.js";
 import type { Handed } from "../../../src/pane/port.js";
 import { gridOf } from "../../../src/pane/statement/grid.js";
+import { saveWorkbook } from "../../../src/workbook/save.js";
+import { statementFile } from "../../../src/workbook/statement-file.js";
 import { FakeExcel } from "../fake-excel.js";
 import { SHEETS } from "../port-contract.js";
 import { statementOf } from "./sample.js";
@@ -73,6 +76,27 @@ describe("a statement as a sheet of Excel", () => {
       13.5,
     );
     expect(looks.get("showGridlines")).toBe(false);
+  });
+
+  it("holds what that file holds, cell by cell, merged where it is merged", async () => {
+    const { sheet } = await made();
+    const file = read(await saveWorkbook(statementFile(STATEMENT)), { cellNF: true });
+    const other = file.Sheets["Statement"]!;
+    const seen = Object.entries(other).filter(([at]) => /^[A-Z]+\d+$/.test(at));
+    const filled = seen.filter(([, cell]) => (cell as CellObject).v !== undefined);
+    expect(filled.length).toBeGreaterThan(150);
+    for (const [at, cell] of filled) {
+      const { r, c } = utils.decode_cell(at);
+      const { v, z } = cell as CellObject;
+      expect(sheet.get(r, c), at).toMatchObject({ value: v, format: z });
+    }
+    const ours = [...sheet.cells.values()].filter(({ value }) => value !== "");
+    expect(ours).toHaveLength(filled.length);
+    const merged = other["!merges"]!.map(({ s, e }) => [s.r, s.c, e.c]);
+    const places = sheet.merged.map(({ row, column, columns }) => [
+      ...[row, column, column + columns - 1],
+    ]);
+    expect(places.map(String).sort()).toEqual(merged.map(String).sort());
   });
 
   it("has its page set, the hives' headings on each further page", async () => {
