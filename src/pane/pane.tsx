@@ -5,6 +5,7 @@ import { Columns } from "./columns.js";
 import { ContractView } from "./contract.js";
 import { Convert } from "./convert.js";
 import { PaneContext, sentenceOf, type Pane } from "./context.js";
+import { Eye } from "./eye.js";
 import type { Step } from "./port.js";
 import { Start } from "./start.js";
 import { texts } from "./texts.js";
@@ -18,6 +19,7 @@ const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [
   ["whatIf", WhatIf],
   ["columns", Columns],
   ["convert", Convert],
+  ["eye", Eye],
   ["start", Start],
   ["about", About],
 ];
