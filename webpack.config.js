@@ -58,6 +58,13 @@ const native = {
     "((target, name, value) => void (target[name] = value))",
 };
 
+/** A distribution alone, without what makes distributions of set parameters. */
+const plain = Object.fromEntries(
+  ["normal-cdf", "normal-quantile", "t-cdf", "hypergeometric-cdf", "hypergeometric-pmf"].map(
+    (name) => [`@stdlib/stats-base-dists-${name}$`, `@stdlib/stats-base-dists-${name}/lib/main.js`],
+  ),
+);
+
 /** @returns {webpack.Configuration} */
 function addin(/** @type {string} */ origin) {
   const transform = (/** @type {string | Buffer} */ text) => atOrigin(text.toString(), origin);
@@ -66,6 +73,7 @@ function addin(/** @type {string} */ origin) {
     name: "addin",
     target: ["web", "es2022"],
     entry: "./src/pane/main.tsx",
+    resolve: { ...shared.resolve, alias: plain },
     externalsType: "var",
     externals: native,
     output: { path: path("dist/addin"), filename: "addin.js", clean: true },
