@@ -311,6 +311,7 @@ export const texts = {
     typed: "typed here",
     judge: ["First judge", "Second judge"] as const,
     choose: "choose its column…",
+    same: "Both judges have the same column: choose two.",
     hive: "Hive",
     judged: (hive: number, judge: string) => `Hive ${hive}, ${judge}`,
     sure: (hives: number) =>

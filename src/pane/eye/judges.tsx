@@ -5,56 +5,60 @@ import { columnName, rangeName } from "../address.js";
 import { readTables } from "../contract/tables.js";
 import { useWatched } from "../context.js";
 import { cells, evaluate, literal } from "../formula.js";
-import type { Block, Workbook } from "../port.js";
+import type { Block, Region, Workbook } from "../port.js";
 import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
 import { ObserverTerm } from "./observer-term.js";
+import { NO_PAIRS, Pairs } from "./pairs.js";
 
 const t = texts.eye;
 const TYPED = "typed";
-const PAIRS = 10;
+const NONE = [-1, -1] as const;
+
+/** Columns of a region, -1 where none is chosen yet. */
+interface Chosen {
+  readonly of: string;
+  readonly columns: readonly [number, number];
+}
 
 /** The observers' error of two judges, from two columns of a sheet or from what is typed here. */
 export function Judges() {
   const [from, setFrom] = useState<string | null>(null);
-  const [columns, setColumns] = useState<readonly [number, number]>([-1, -1]);
-  const [typed, setTyped] = useState<readonly (readonly [string, string])[]>(
-    Array.from({ length: PAIRS }, () => ["", ""] as const),
-  );
+  const [chosen, setChosen] = useState<Chosen>({ of: "", columns: NONE });
+  const [typed, setTyped] = useState(NO_PAIRS);
   const read = useCallback(
     async (workbook: Workbook) => {
       const regions = await workbook.regions();
-      const chosen = regions.find((region) => region.name === from) ?? regions[0];
-      const blocks = await workbook.read(chosen === undefined ? [] : [chosen.place]);
-      return { regions, chosen, block: blocks[0], ...(await readTables(workbook)) };
+      const region = regions.find((one) => keyOf(one) === from) ?? regions[0];
+      const blocks = await workbook.read(region === undefined ? [] : [region.place]);
+      return { regions, region, block: blocks[0], ...(await readTables(workbook)) };
     },
     [from],
   );
   const [watched] = useWatched(read);
   if (watched.state === "reading") return <p>{texts.waiting}</p>;
   if (watched.state === "refused") return <p class="error">{watched.why}</p>;
-  const { regions, chosen, block, tables, sign } = watched.value;
-  const isTyped = from === TYPED || block === undefined;
+  const { regions, region, block, tables, sign } = watched.value;
+  const isTyped = from === TYPED || region === undefined || block === undefined;
+  const key = isTyped ? TYPED : keyOf(region);
+  const columns = chosen.of === key ? chosen.columns : NONE;
   const pairs = isTyped ? typed : pairsOf(block, columns);
-  const result = pairs.some(([one, other]) => one !== "" && other !== "")
-    ? errorOf(pairs, sign)
-    : null;
+  const isReady = pairs.some(([one, other]) => one !== "" && other !== "");
+  const same = !isTyped && columns[0] === columns[1] && columns[0] >= 0;
+  const result = same ? t.same : isReady ? errorOf(pairs, sign) : null;
   return (
     <>
       <p>{t.judgesHow}</p>
       <p class="field">
         <label for="eye-from">{t.from}</label>
-        <select
-          id="eye-from"
-          value={isTyped ? TYPED : chosen!.name}
-          onChange={(event) => {
-            setFrom(event.currentTarget.value);
-            setColumns([-1, -1]);
-          }}
-        >
-          {regions.map(({ kind, name, place }) => (
-            <option key={`${kind} ${name}`} value={name}>
-              {texts.columns.candidate(name, texts.columns.kinds[kind], rangeName(place))}
+        <select id="eye-from" value={key} onChange={(event) => setFrom(event.currentTarget.value)}>
+          {regions.map((one) => (
+            <option key={keyOf(one)} value={keyOf(one)}>
+              {texts.columns.candidate(
+                one.name,
+                texts.columns.kinds[one.kind],
+                rangeName(one.place),
+              )}
             </option>
           ))}
           <option value={TYPED}>{t.typed}</option>
@@ -71,7 +75,10 @@ export function Judges() {
               block={block}
               value={columns[judge]}
               choose={(column) =>
-                setColumns(judge === 0 ? [column, columns[1]] : [columns[0], column])
+                setChosen({
+                  of: key,
+                  columns: judge === 0 ? [column, columns[1]] : [columns[0], column],
+                })
               }
             />
           ))}
@@ -123,55 +130,11 @@ function Column({ judge, block, value, choose }: ColumnProps) {
   );
 }
 
-interface PairsProps {
-  readonly typed: readonly (readonly [string, string])[];
-  readonly change: (typed: readonly (readonly [string, string])[]) => void;
-}
-
-function Pairs({ typed, change }: PairsProps) {
-  return (
-    <table class="pairs">
-      <thead>
-        <tr>
-          <th scope="col">{t.hive}</th>
-          <th scope="col">{t.judge[0]}</th>
-          <th scope="col">{t.judge[1]}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {typed.map((pair, hive) => (
-          <tr key={hive}>
-            <th scope="row">{hive + 1}</th>
-            {([0, 1] as const).map((judge) => (
-              <td key={judge}>
-                <input
-                  type="text"
-                  size={6}
-                  autocomplete="off"
-                  aria-label={t.judged(hive + 1, t.judge[judge])}
-                  value={pair[judge]}
-                  onInput={({ currentTarget: { value } }) =>
-                    change(
-                      typed.map((old, i) => {
-                        if (i !== hive) return old;
-                        return judge === 0 ? [value, old[1]] : [old[0], value];
-                      }),
-                    )
-                  }
-                />
-              </td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-/** Two columns under their heading row; blanks where none is chosen. */
+/** Two columns under their heading row, rows of totals left out; blanks where none is chosen. */
 function pairsOf({ values }: Block, [first, second]: readonly [number, number]) {
   return values
     .slice(1)
+    .filter((row) => !row.some((cell) => /^(?:totals?|sum|averages?|mean)\b/i.test(String(cell))))
     .map((row): readonly [unknown, unknown] => [row[first] ?? "", row[second] ?? ""]);
 }
 
@@ -195,4 +158,9 @@ function errorOf(
   return cell instanceof CellError
     ? cell.message
     : (rows as unknown as readonly (readonly [string, number, string])[]);
+}
+
+/** What tells one region from another while the workbook changes. */
+function keyOf({ kind, name }: Region): string {
+  return `${kind} ${name}`;
 }

@@ -1,11 +1,11 @@
 import { useCallback, useMemo, useRef, useState } from "preact/hooks";
-import { drawComb } from "../../core/comb-drawing.js";
-import { combWithBees, combWithBrood } from "../../core/comb-picture.js";
+import { combWithBees, combWithBrood, type CombPicture } from "../../core/comb-picture.js";
 import type { Judged } from "../../core/eye.js";
 import { randomFrom } from "../../core/random.js";
 import { read } from "../../core/reading.js";
 import { Refusal } from "../../core/refusal.js";
 import { PLAIN_WRITING } from "../../core/writing.js";
+import { Comb } from "../comb.js";
 import { useWatched } from "../context.js";
 import type { Workbook } from "../port.js";
 import { shownNumber } from "../shown.js";
@@ -59,7 +59,7 @@ function Round({ kind, again }: { kind: Kind; again: () => void }) {
   const [why, setWhy] = useState<string | null>(null);
   const [judged, setJudged] = useState<readonly Judged[]>([]);
   const input = useRef<HTMLInputElement>(null);
-  const { cover, svg } = useMemo(() => combAt(kind, first + at), [kind, first, at]);
+  const picture = useMemo(() => combAt(kind, first + at), [kind, first, at]);
   const last = judged[at];
   const isDone = judged.length === COMBS;
   const submit = (event: Event) => {
@@ -72,7 +72,7 @@ function Round({ kind, again }: { kind: Kind; again: () => void }) {
     }
     try {
       const { middle } = read(typed, "percent", { ...PLAIN_WRITING, decimal: sign });
-      setJudged([...judged, { said: middle, was: cover }]);
+      setJudged([...judged, { said: middle, was: picture.cover }]);
       setWhy(null);
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
@@ -81,12 +81,7 @@ function Round({ kind, again }: { kind: Kind; again: () => void }) {
   };
   return (
     <form onSubmit={submit}>
-      <div
-        class="comb"
-        role="img"
-        aria-label={t.comb(at + 1, COMBS)}
-        dangerouslySetInnerHTML={{ __html: svg }}
-      />
+      <Comb picture={picture} id="eye" label={t.comb(at + 1, COMBS)} />
       <p class="field">
         <label for="eye-said">{t.ask[kind]}</label>
         <input
@@ -118,12 +113,10 @@ function toldOf({ said, was }: Judged, sign: "." | ","): string {
 }
 
 /** A comb of 3 to 100 percent, all as likely. */
-function combAt(kind: Kind, seed: number): { readonly cover: number; readonly svg: string } {
+function combAt(kind: Kind, seed: number): CombPicture {
   // Of its own seed, or how a comb lies would tell how much is on it.
   const percent = 3 + 97 * randomFrom(-seed)();
-  const picture =
-    kind === "bees"
-      ? combWithBees(percent, seed, "anywhere")
-      : combWithBrood("solid", percent, seed, "anywhere");
-  return { cover: picture.cover, svg: drawComb(picture, "eye") };
+  return kind === "bees"
+    ? combWithBees(percent, seed, "anywhere")
+    : combWithBrood("solid", percent, seed, "anywhere");
 }

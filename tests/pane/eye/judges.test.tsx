@@ -44,7 +44,7 @@ const choose = async ({ page, window }: Drawn, id: string, value: string) => {
   select.dispatchEvent(new window.Event("change", { bubbles: true }));
 };
 const columns = async (drawn: Drawn) => {
-  await choose(drawn, "eye-from", "Judged");
+  await choose(drawn, "eye-from", "sheet Judged");
   await vi.waitFor(() =>
     expect(drawn.page.querySelector("#eye-judge-0")?.textContent).toContain("B: Ann"),
   );
@@ -134,6 +134,32 @@ describe("two judges", () => {
     await vi.waitFor(() => expect(drawn.said).toHaveLength(1));
     expect(drawn.said[0]!.sentence).toMatch(/holds "12" where "10" stood.*nothing was written/);
     expect(book.entry("Terms", 2, 1)).toBe(12);
+  });
+
+  it("leave out a row of totals, and do not take one column twice", async () => {
+    const book = new MemoryWorkbook({ Judged: [...JUDGED, ["Total", 31, 27]] });
+    const drawn = await open(book);
+    await columns(drawn);
+    expect(figures(drawn)[1]).toEqual(["Hives judged by both", "3"]);
+    await choose(drawn, "eye-judge-1", "1");
+    await vi.waitFor(() =>
+      expect(drawn.page.querySelector("p.error")?.textContent).toMatch(/the same column/),
+    );
+    expect(figures(drawn)).toEqual([]);
+  });
+
+  it("follow the sheet as it is changed, and forget the columns of a sheet that is gone", async () => {
+    const book = workbook();
+    const drawn = await open(book);
+    await columns(drawn);
+    book.type("Judged", 4, 2, 8);
+    await vi.waitFor(() => expect(figures(drawn)[1]).toEqual(["Hives judged by both", "4"]));
+    for (let row = 0; row < 5; row++)
+      for (let column = 0; column < 3; column++) book.type("Judged", row, column, "");
+    const second = () => drawn.page.querySelector<HTMLSelectElement>("#eye-judge-1")!;
+    await vi.waitFor(() => expect(second().textContent).toContain("C: Pear"));
+    expect(second().value).toBe("-1");
+    expect(drawn.page.querySelector("p.error")).toBeNull();
   });
 
   it("can be typed: ten pairs, as they are said", async () => {
