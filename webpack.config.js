@@ -8,7 +8,7 @@ import { FunctionsJsonPlugin } from "./scripts/functions-json-plugin.mjs";
 import { helpPage } from "./scripts/help-page.mjs";
 import { atOrigin, checkedOrigin } from "./scripts/origin.mjs";
 import { reference } from "./scripts/reference.mjs";
-import { native, shared } from "./webpack.shared.js";
+import { native, plain, shared } from "./webpack.shared.js";
 
 const path = (/** @type {string} */ name) => fileURLToPath(new URL(name, import.meta.url));
 
@@ -22,6 +22,7 @@ function addin(/** @type {string} */ origin) {
     name: "addin",
     target: ["web", "es2022"],
     entry: "./src/pane/main.ts",
+    resolve: { ...shared.resolve, alias: plain },
     externalsType: "var",
     externals: native,
     output: {

@@ -20,8 +20,9 @@ export function install(/** @type {string} */ folder) {
   const installed = `${folder}/node_modules/.installed-lock.json`;
   const hasModules = existsSync(`${folder}/node_modules/.package-lock.json`);
   if (existsSync(installed) && readFileSync(lock).equals(readFileSync(installed))) return;
-  // The root may have been installed by hand.
-  if (!(folder === root && hasModules)) run("npm ci --silent", folder);
+  // The root may have been installed by hand, which leaves no mark.
+  const isByHand = folder === root && hasModules && !existsSync(installed);
+  if (!isByHand) run("npm ci --silent", folder);
   copyFileSync(lock, installed);
 }
 

@@ -1,8 +1,10 @@
-import { useCallback, useState } from "preact/hooks";
+import { useCallback, useMemo, useState } from "preact/hooks";
+import { combWithBees, combWithBrood } from "../core/comb-picture.js";
+import { frameOf } from "../core/comb.js";
 import { serialOfDay } from "../core/serial.js";
 import { useWatched } from "./context.js";
+import { Comb } from "./comb.js";
 import { AnswerLine } from "./convert/answer.js";
-import { CombPicture } from "./convert/comb-picture.js";
 import {
   CONVERSIONS,
   resultOf,
@@ -11,9 +13,12 @@ import {
   type Filled,
 } from "./convert/conversions.js";
 import type { Workbook } from "./port.js";
+import { shownNumber } from "./shown.js";
 import { texts } from "./texts.js";
 
 const t = texts.convert;
+/** Which picture of many is shown; it means nothing. */
+const SEED = 5;
 
 /** A small calculator over the functions of the sheet. */
 export function Convert() {
@@ -70,7 +75,11 @@ function Calculator({ conversion }: { conversion: Conversion }) {
         ))}
       </div>
       {share !== null && "middle" in share && (
-        <CombPicture percent={share.middle} frame={String(filled["frame"])} />
+        <Covered
+          percent={share.middle}
+          frame={String(filled["frame"])}
+          holds={conversion.id === "patch" ? "brood" : "bees"}
+        />
       )}
       <dl class="answers">
         {answers.map((answer) => (
@@ -84,6 +93,26 @@ function Calculator({ conversion }: { conversion: Conversion }) {
         ))}
       </dl>
     </>
+  );
+}
+
+interface CoveredProps {
+  /** Of the side, 0 or more. */
+  readonly percent: number;
+  readonly frame: string;
+  readonly holds: "bees" | "brood";
+}
+
+/** One side of a comb with as much of it covered as is said. */
+function Covered({ percent, frame, holds }: CoveredProps) {
+  const picture = useMemo(() => {
+    const [share, of] = [Math.min(100, percent), frameOf(frame)];
+    return holds === "bees"
+      ? combWithBees(share, SEED, "middle", of)
+      : combWithBrood("solid", share, SEED, "middle", of);
+  }, [percent, frame, holds]);
+  return (
+    <Comb picture={picture} id="convert" label={t.picture(shownNumber(percent, "."), frame)} />
   );
 }
 

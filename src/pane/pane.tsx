@@ -5,6 +5,7 @@ import { Columns } from "./columns.js";
 import { ContractView } from "./contract.js";
 import { Convert } from "./convert.js";
 import { PaneContext, sentenceOf, type Pane } from "./context.js";
+import { Eye } from "./eye.js";
 import type { Step } from "./port.js";
 import { StatementView } from "./statement.js";
 import { Start } from "./start.js";
@@ -20,6 +21,7 @@ const VIEWS: readonly (readonly [ViewId, ComponentType])[] = [
   ["columns", Columns],
   ["statement", StatementView],
   ["convert", Convert],
+  ["eye", Eye],
   ["start", Start],
   ["about", About],
 ];

@@ -7,6 +7,7 @@ export const texts = {
     columns: "Columns",
     statement: "Statement",
     convert: "Convert",
+    eye: "Eye",
     start: "Start",
     about: "About",
   },
@@ -337,6 +338,54 @@ export const texts = {
     filled: (cell: string, holds: string) =>
       `${cell} holds “${holds}”, and is left as it is. Choose an empty cell.`,
     written: (cell: string) => `The formula is in ${cell}.`,
+  },
+  eye: {
+    train: "Train the eye",
+    how:
+      "Judge each comb as you would at the hive, as a percent or as you say it: 60, half, about 40%. After " +
+      "twenty you learn how your eye misses. It is for you alone: nothing is kept or sent.",
+    kind: "Judge",
+    kinds: { bees: "bees on a comb", brood: "capped brood" },
+    ask: {
+      bees: "How much of this side is under bees?",
+      brood: "How much of this side holds capped brood?",
+    },
+    comb: (n: number, of: number) => `Comb ${n} of ${of}, to be judged by eye`,
+    at: (n: number, of: number) => `Comb ${n} of ${of}.`,
+    say: "Say so",
+    next: "Next comb",
+    again: "Start again",
+    told: (said: string, was: string) => `You said ${said} %. It was ${was} %.`,
+    result: "Your eye",
+    bias: (much: string, isMore: boolean, low: string, high: string) =>
+      `Bias: on the average you said ${much} points of percent ${isMore ? "more" : "less"} than there was ` +
+      `(95 %: from ${low} to ${high}, under 0 being less).`,
+    high: "You judge high: look longer at the bare parts.",
+    low: "You judge low: look again for strays and thin edges.",
+    chance: "That may be chance.",
+    spread: (spread: string, error: string) =>
+      `Spread: ${spread} points, give or take ${error}. About two in three of your misses lie within that of your bias.`,
+    plot: "Each comb: what you said against what it was, with the line on which both are equal",
+    was: "it was, %",
+    said: "you said, %",
+    caution: "Of drawings on a screen. At the hive bees move and the light is poorer.",
+    guide: "Comb pictures to print and take to the yard",
+    judges: "Two judges",
+    judgesHow:
+      "Two people judge the same hives, ten or better twenty, each without the other’s figures. What their averages differ " +
+      "by is the observer error of the contract’s terms.",
+    from: "Their figures are in",
+    typed: "typed here",
+    judge: ["First judge", "Second judge"] as const,
+    choose: "choose its column…",
+    same: "Both judges have the same column: choose two.",
+    hive: "Hive",
+    judged: (hive: number, judge: string) => `Hive ${hive}, ${judge}`,
+    sure: (hives: number) =>
+      (hives < 10 ? `From ${hives} hives alone: judge ten or more. ` : "") +
+      "How sure it is, is in it: the fewer the hives and the less alike the differences, the larger it comes out.",
+    contract: "Write it into",
+    agree: "A signed contract is changed only by those who signed it.",
   },
   start: {
     yard: "A blank yard sheet",

@@ -5,7 +5,7 @@ import { functionsJson } from "../../scripts/functions-json.mjs";
 import { helpPage } from "../../scripts/help-page.mjs";
 import { atOrigin } from "../../scripts/origin.mjs";
 import { reference } from "../../scripts/reference.mjs";
-import { native, shared } from "../../webpack.shared.js";
+import { native, plain, shared } from "../../webpack.shared.js";
 
 const path = (/** @type {string} */ name) => fileURLToPath(new URL(name, import.meta.url));
 
@@ -23,6 +23,7 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
     name: "playground",
     target: ["web", "es2022"],
     entry: "./src/playground/main.ts",
+    resolve: { ...shared.resolve, alias: plain },
     externalsType: "var",
     externals: native,
     output: {

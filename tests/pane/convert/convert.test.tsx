@@ -1,5 +1,6 @@
 import { describe, expect, it, vi } from "vitest";
 import { Convert } from "../../../src/pane/convert.js";
+import { BEE_COLOURS, DEEP_COMB, paintedShare } from "../../raster.js";
 import { MemoryWorkbook } from "../memory.js";
 import { draw, type Drawn } from "../render.js";
 
@@ -41,7 +42,9 @@ describe("each conversion", () => {
     const view = await on("cover");
     change(view, "cover", "40-60");
     await vi.waitFor(() => expect(answers(view.page)[1]!.range).toBe("480 to 720"));
-    expect(view.page.querySelector("svg")!.getAttribute("aria-label")).toContain("50 percent");
+    const comb = view.page.querySelector(".comb")!;
+    expect(comb.getAttribute("aria-label")).toContain("50 percent");
+    expect(Math.abs(paintedShare(comb.innerHTML, BEE_COLOURS, DEEP_COMB) - 50)).toBeLessThan(1);
   });
 
   it("a patch of 10 by 6 inches is an ellipse of 47.1 in2, 35 % of the side", async () => {

@@ -1,0 +1,166 @@
+import { useCallback, useState } from "preact/hooks";
+import { CellError } from "../../functions/cells.js";
+import { observerErrorFunction } from "../../functions/second-look.js";
+import { columnName, rangeName } from "../address.js";
+import { readTables } from "../contract/tables.js";
+import { useWatched } from "../context.js";
+import { cells, evaluate, literal } from "../formula.js";
+import type { Block, Region, Workbook } from "../port.js";
+import { shownNumber } from "../shown.js";
+import { texts } from "../texts.js";
+import { ObserverTerm } from "./observer-term.js";
+import { NO_PAIRS, Pairs } from "./pairs.js";
+
+const t = texts.eye;
+const TYPED = "typed";
+const NONE = [-1, -1] as const;
+
+/** Columns of a region, -1 where none is chosen yet. */
+interface Chosen {
+  readonly of: string;
+  readonly columns: readonly [number, number];
+}
+
+/** The observers' error of two judges, from two columns of a sheet or from what is typed here. */
+export function Judges() {
+  const [from, setFrom] = useState<string | null>(null);
+  const [chosen, setChosen] = useState<Chosen>({ of: "", columns: NONE });
+  const [typed, setTyped] = useState(NO_PAIRS);
+  const read = useCallback(
+    async (workbook: Workbook) => {
+      const regions = await workbook.regions();
+      const region = regions.find((one) => keyOf(one) === from) ?? regions[0];
+      const blocks = await workbook.read(region === undefined ? [] : [region.place]);
+      return { regions, region, block: blocks[0], ...(await readTables(workbook)) };
+    },
+    [from],
+  );
+  const [watched] = useWatched(read);
+  if (watched.state === "reading") return <p>{texts.waiting}</p>;
+  if (watched.state === "refused") return <p class="error">{watched.why}</p>;
+  const { regions, region, block, tables, sign } = watched.value;
+  const isTyped = from === TYPED || region === undefined || block === undefined;
+  const key = isTyped ? TYPED : keyOf(region);
+  const columns = chosen.of === key ? chosen.columns : NONE;
+  const pairs = isTyped ? typed : pairsOf(block, columns);
+  const isReady = pairs.some(([one, other]) => one !== "" && other !== "");
+  const same = !isTyped && columns[0] === columns[1] && columns[0] >= 0;
+  const result = same ? t.same : isReady ? errorOf(pairs, sign) : null;
+  return (
+    <>
+      <p>{t.judgesHow}</p>
+      <p class="field">
+        <label for="eye-from">{t.from}</label>
+        <select id="eye-from" value={key} onChange={(event) => setFrom(event.currentTarget.value)}>
+          {regions.map((one) => (
+            <option key={keyOf(one)} value={keyOf(one)}>
+              {texts.columns.candidate(
+                one.name,
+                texts.columns.kinds[one.kind],
+                rangeName(one.place),
+              )}
+            </option>
+          ))}
+          <option value={TYPED}>{t.typed}</option>
+        </select>
+      </p>
+      {isTyped ? (
+        <Pairs typed={typed} change={setTyped} />
+      ) : (
+        <div class="fields">
+          {([0, 1] as const).map((judge) => (
+            <Column
+              key={judge}
+              judge={judge}
+              block={block}
+              value={columns[judge]}
+              choose={(column) =>
+                setChosen({
+                  of: key,
+                  columns: judge === 0 ? [column, columns[1]] : [columns[0], column],
+                })
+              }
+            />
+          ))}
+        </div>
+      )}
+      {typeof result === "string" && <p class="error">{result}</p>}
+      {Array.isArray(result) && (
+        <>
+          <table>
+            <tbody>
+              {result.map(([label, figure, remark]) => (
+                <tr key={label}>
+                  <th scope="row">{label}</th>
+                  <td>{shownNumber(figure, sign)}</td>
+                  <td class="quiet">{remark}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <p>{t.sure(result[1]![1])}</p>
+          <ObserverTerm error={result[0]![1]} tables={tables} sign={sign} />
+        </>
+      )}
+    </>
+  );
+}
+
+interface ColumnProps {
+  readonly judge: 0 | 1;
+  readonly block: Block;
+  readonly value: number;
+  readonly choose: (column: number) => void;
+}
+
+function Column({ judge, block, value, choose }: ColumnProps) {
+  const id = `eye-judge-${judge}`;
+  return (
+    <p class="field">
+      <label for={id}>{t.judge[judge]}</label>
+      <select id={id} value={value} onChange={(event) => choose(Number(event.currentTarget.value))}>
+        <option value={-1}>{t.choose}</option>
+        {block.values[0]!.map((heading, column) => (
+          <option key={column} value={column}>
+            {`${columnName(block.place.column + column)}: ${String(heading ?? "")}`}
+          </option>
+        ))}
+      </select>
+    </p>
+  );
+}
+
+/** Two columns under their heading row, rows of totals left out; blanks where none is chosen. */
+function pairsOf({ values }: Block, [first, second]: readonly [number, number]) {
+  return values
+    .slice(1)
+    .filter((row) => !row.some((cell) => /^(?:totals?|sum|averages?|mean)\b/i.test(String(cell))))
+    .map((row): readonly [unknown, unknown] => [row[first] ?? "", row[second] ?? ""]);
+}
+
+/** What the function of the sheet says of the pairs, or why it says nothing. */
+function errorOf(
+  pairs: readonly (readonly [unknown, unknown])[],
+  sign: "." | ",",
+): readonly (readonly [string, number, string])[] | string {
+  const rows = evaluate(observerErrorFunction, [
+    cells(
+      "",
+      pairs.map(([first]) => [first]),
+    ),
+    cells(
+      "",
+      pairs.map(([, second]) => [second]),
+    ),
+    literal(sign === "," ? "decimal comma" : null),
+  ]);
+  const [[cell]] = rows as [[unknown]];
+  return cell instanceof CellError
+    ? cell.message
+    : (rows as unknown as readonly (readonly [string, number, string])[]);
+}
+
+/** What tells one region from another while the workbook changes. */
+function keyOf({ kind, name }: Region): string {
+  return `${kind} ${name}`;
+}

@@ -1,0 +1,91 @@
+import { useState } from "preact/hooks";
+import { labelOf, readTerm } from "../../core/contract-reading.js";
+import { Refusal } from "../../core/refusal.js";
+import {
+  bare,
+  columnOf,
+  formulasIn,
+  stepsOf,
+  type Change,
+  type TermsTable,
+} from "../contract/changes.js";
+import { useWrite } from "../context.js";
+import { shownNumber } from "../shown.js";
+import { texts } from "../texts.js";
+
+const t = texts.eye;
+const LABEL = "observer error";
+
+interface Props {
+  /** Percent, as the terms say it. */
+  readonly error: number;
+  readonly tables: readonly TermsTable[];
+  readonly sign: "." | ",";
+}
+
+/** Writes an observers' error into a contract of the workbook, in one step that can be taken back. */
+export function ObserverTerm({ error, tables, sign }: Props) {
+  const write = useWrite();
+  const [chosen, setChosen] = useState(0);
+  const choices = tables.flatMap((table) => table.contracts.map((name) => ({ table, name })));
+  const choice = choices[chosen] ?? choices[0];
+  if (choice === undefined) return <p>{texts.contract.none}</p>;
+  const { table, name } = choice;
+  const now = Math.round(error * 10) / 10;
+  const column = columnOf(table, name);
+  const change = changeOf(table, column, now);
+  const why = whyNot(table, column, now);
+  const save = () => write(stepsOf(table, name, column, [change]), texts.contract.saved(name, 1));
+  return (
+    <>
+      <p class="field">
+        <label for="eye-contract">{t.contract}</label>
+        <select
+          id="eye-contract"
+          value={choices.indexOf(choice)}
+          onChange={(event) => setChosen(Number(event.currentTarget.value))}
+        >
+          {choices.map(({ table: of, name: one }, i) => (
+            <option key={i} value={i}>
+              {tables.length > 1 ? texts.contract.of(one, of.region.name) : one}
+            </option>
+          ))}
+        </select>
+      </p>
+      <p>
+        {texts.contract.change(
+          LABEL,
+          bare(change.was) || texts.contract.leftOut,
+          shownNumber(now, sign),
+        )}
+      </p>
+      {why !== null && <p class="error">{why}</p>}
+      <button
+        type="button"
+        class="main"
+        disabled={why !== null || change.was === now}
+        onClick={() => void save()}
+      >
+        {texts.contract.save}
+      </button>
+      <p class="quiet">{t.agree}</p>
+    </>
+  );
+}
+
+function changeOf({ block }: TermsTable, column: number, now: number): Change {
+  const at = block.values.findIndex((row, r) => r > 0 && labelOf(row[0]) === LABEL);
+  if (at < 0) return { label: LABEL, was: "", now, row: null };
+  return { label: LABEL, was: block.entries[at]![column] ?? "", now, row: at };
+}
+
+function whyNot(table: TermsTable, column: number, now: number): string | null {
+  if (formulasIn(table, column).has(LABEL)) return texts.contract.formula;
+  try {
+    readTerm(LABEL, now, { comma: false, fractions: false });
+    return null;
+  } catch (error) {
+    if (error instanceof Refusal) return error.message;
+    throw error;
+  }
+}

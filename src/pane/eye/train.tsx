@@ -1,0 +1,122 @@
+import { useCallback, useMemo, useRef, useState } from "preact/hooks";
+import { combWithBees, combWithBrood, type CombPicture } from "../../core/comb-picture.js";
+import type { Judged } from "../../core/eye.js";
+import { randomFrom } from "../../core/random.js";
+import { read } from "../../core/reading.js";
+import { Refusal } from "../../core/refusal.js";
+import { PLAIN_WRITING } from "../../core/writing.js";
+import { Comb } from "../comb.js";
+import { useWatched } from "../context.js";
+import type { Workbook } from "../port.js";
+import { shownNumber } from "../shown.js";
+import { texts } from "../texts.js";
+import { EyeResult } from "./result.js";
+
+const t = texts.eye;
+const COMBS = 20;
+const KINDS = ["bees", "brood"] as const;
+type Kind = (typeof KINDS)[number];
+
+/** Random combs to judge, one kind at a time; what was judged is kept nowhere. */
+export function Train() {
+  const [kind, setKind] = useState<Kind>("bees");
+  const [round, setRound] = useState(0);
+  return (
+    <>
+      <p>{t.how}</p>
+      <p class="field">
+        <label for="eye-kind">{t.kind}</label>
+        <select
+          id="eye-kind"
+          value={kind}
+          onChange={(event) => setKind(event.currentTarget.value as Kind)}
+        >
+          {KINDS.map((one) => (
+            <option key={one} value={one}>
+              {t.kinds[one]}
+            </option>
+          ))}
+        </select>
+      </p>
+      <Round key={`${kind} ${round}`} kind={kind} again={() => setRound(round + 1)} />
+      <p class="quiet">
+        <a href="eye-guide.html" target="_blank" rel="noopener">
+          {t.guide}
+        </a>
+      </p>
+    </>
+  );
+}
+
+/** Twenty combs, each to judge before what it was is told. */
+function Round({ kind, again }: { kind: Kind; again: () => void }) {
+  const readSign = useCallback((workbook: Workbook) => workbook.decimalSign(), []);
+  const [watched] = useWatched(readSign);
+  const sign = watched.state === "read" ? watched.value : ".";
+  const [first] = useState(() => Math.floor(Math.random() * 2 ** 31));
+  const [at, setAt] = useState(0);
+  const [typed, setTyped] = useState("");
+  const [why, setWhy] = useState<string | null>(null);
+  const [judged, setJudged] = useState<readonly Judged[]>([]);
+  const input = useRef<HTMLInputElement>(null);
+  const picture = useMemo(() => combAt(kind, first + at), [kind, first, at]);
+  const last = judged[at];
+  const isDone = judged.length === COMBS;
+  const submit = (event: Event) => {
+    event.preventDefault();
+    input.current!.focus();
+    if (isDone) return again();
+    if (last !== undefined) {
+      setTyped("");
+      return setAt(at + 1);
+    }
+    try {
+      const { middle } = read(typed, "percent", { ...PLAIN_WRITING, decimal: sign });
+      setJudged([...judged, { said: middle, was: picture.cover }]);
+      setWhy(null);
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      setWhy(error.message);
+    }
+  };
+  return (
+    <form onSubmit={submit}>
+      <Comb picture={picture} id="eye" label={t.comb(at + 1, COMBS)} />
+      <p class="field">
+        <label for="eye-said">{t.ask[kind]}</label>
+        <input
+          id="eye-said"
+          ref={input}
+          type="text"
+          size={10}
+          autocomplete="off"
+          value={typed}
+          readOnly={last !== undefined}
+          aria-invalid={why !== null}
+          aria-describedby="eye-told"
+          onInput={(event) => setTyped(event.currentTarget.value)}
+        />
+        <button type="submit" class="main">
+          {isDone ? t.again : last === undefined ? t.say : t.next}
+        </button>
+      </p>
+      <p id="eye-told" role="status" class={why === null ? "" : "error"}>
+        {why ?? (last === undefined ? t.at(at + 1, COMBS) : toldOf(last, sign))}
+      </p>
+      {isDone && <EyeResult judged={judged} sign={sign} />}
+    </form>
+  );
+}
+
+function toldOf({ said, was }: Judged, sign: "." | ","): string {
+  return t.told(shownNumber(said, sign), shownNumber(Math.round(was), sign));
+}
+
+/** A comb of 3 to 100 percent, all as likely. */
+function combAt(kind: Kind, seed: number): CombPicture {
+  // Of its own seed, or how a comb lies would tell how much is on it.
+  const percent = 3 + 97 * randomFrom(-seed)();
+  return kind === "bees"
+    ? combWithBees(percent, seed, "anywhere")
+    : combWithBrood("solid", percent, seed, "anywhere");
+}
