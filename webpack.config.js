@@ -14,23 +14,6 @@ const path = (/** @type {string} */ name) => fileURLToPath(new URL(name, import.
 
 const docs = new URL("docs/", import.meta.url);
 
-/**
- * The statistics library brings functions of its own that every browser has, a formatter for the
- * messages of mistakes that the core does not make, and a way to lock properties that nothing changes:
- * 11 kB that change no digit which a cell shows.
- */
-const native = {
-  ...Object.fromEntries(
-    ["pow", "exp", "expm1", "log1p", "sin", "cos", "asin", "sqrt", "abs", "floor", "ceil"].map(
-      (name) => [`@stdlib/math-base-special-${name}`, `Math.${name}`],
-    ),
-  ),
-  "@stdlib/math-base-special-ln": "Math.log",
-  "@stdlib/string-format": "String",
-  "@stdlib/utils-define-nonenumerable-read-only-property":
-    "((target, name, value) => void (target[name] = value))",
-};
-
 /** @returns {webpack.Configuration} */
 function addin(/** @type {string} */ origin) {
   const transform = (/** @type {string | Buffer} */ text) => atOrigin(text.toString(), origin);
@@ -57,6 +40,11 @@ function addin(/** @type {string} */ origin) {
       minimizeOptions: { javascript: { ecma: 2022, toplevel: true, compress: { passes: 3 } } },
     },
     plugins: [
+      // Each distribution without the ways to make others like it.
+      new webpack.NormalModuleReplacementPlugin(
+        /^@stdlib\/stats-base-dists-[a-z-]+$/,
+        (/** @type {{ request: string }} */ asked) => void (asked.request += "/lib/main.js"),
+      ),
       new FunctionsJsonPlugin({ folder: path("src/functions"), transform }),
       new CopyPlugin({
         patterns: [
