@@ -19,7 +19,7 @@ const DIRECTIONS = {
 };
 
 export default defineConfig(
-  globalIgnores(["dist/", "out/", "coverage/"]),
+  globalIgnores(["dist/", "out/", "coverage/", ".stryker-tmp/"]),
   js.configs.recommended,
   tseslint.configs.recommended,
   {

@@ -99,11 +99,16 @@ export function withColumns(
   return new TextEncoder().encode((marked ? MARK : "") + text.join(""));
 }
 
+/** What a spreadsheet that opens the file would calculate: a grade may be named so in the terms. */
+const FORMULA = /^[=+\-@\t\r]/;
+
 /** Where cells are parted by semicolons, the decimal sign is the comma. */
 function written(row: readonly Cell[], delimiter: string): string {
-  const cells = row.map((cell) =>
-    cell instanceof CellError ? cell.code : typeof cell === "number" ? +cell.toPrecision(12) : cell,
-  );
+  const cells = row.map((cell) => {
+    if (cell instanceof CellError) return cell.code;
+    if (typeof cell === "number") return +cell.toPrecision(12);
+    return FORMULA.test(String(cell)) ? `'${String(cell)}` : cell;
+  });
   const decimalSeparator = delimiter === ";" ? "," : ".";
   return formatCsv([cells], {
     delimiter,

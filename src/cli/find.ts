@@ -1,10 +1,18 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { matchHeadings, type Role } from "../core/headings.js";
 import { normalise } from "../core/text.js";
-import { absolute, addressOf, overlaps, valuesIn, type Area } from "../workbook/area.js";
+import {
+  absolute,
+  addressOf,
+  cellAddress,
+  overlaps,
+  valuesIn,
+  type Area,
+} from "../workbook/area.js";
 import { CalculatedCells } from "../workbook/calculated-cells.js";
 import { doubledColumns } from "../workbook/doubled.js";
 import { formulasOf } from "../workbook/formulas.js";
+import { Problem } from "../workbook/problem.js";
 import { filledCells, isTerm, segmentsOf, textAt } from "../workbook/segments.js";
 import { tableReference, tablesOf, type SheetTable } from "../workbook/tables.js";
 
@@ -46,6 +54,7 @@ export function findYardSheets(workbook: Workbook, computed: readonly string[]):
 function yardTable(table: SheetTable, made: Made): YardSheet | null {
   if (!table.headings || !yardRoles(table.columns)) return null;
   const area = { ...table, bottom: table.bottom - table.totals };
+  refuseEndless(area);
   return yardSheet(area, tableReference(table), table.columns, made);
 }
 
@@ -58,11 +67,24 @@ function yardBlocks(sheet: Worksheet, made: Made): YardSheet[] {
       const bottom = lastHive(sheet, row, left + roles.indexOf("hive"));
       const area = { sheet, top: row, left, bottom, right: left + headings.length - 1 };
       if (found.some((other) => overlaps(other.area, area))) continue;
+      refuseEndless(area);
       found.push(yardSheet(area, absolute(addressOf(area)), headings, made));
     }
   }
   return found;
 }
+
+/** A word in the sheet's last row makes a million rows of it, which no memory holds when graded. */
+function refuseEndless({ sheet, top, left, bottom }: Area): void {
+  if (bottom - top <= MOST_HIVES) return;
+  throw new Problem(
+    `The yard sheet of "${sheet.name}" would go on to row ${bottom.toLocaleString("en")}, and at most ` +
+      `${MOST_HIVES.toLocaleString("en")} rows are graded. Is something written far below the hives, ` +
+      `near ${cellAddress(bottom, left)}? Take it out, or part the sheet.`,
+  );
+}
+
+const MOST_HIVES = 200_000;
 
 function yardSheet(
   area: Area,

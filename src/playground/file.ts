@@ -1,3 +1,4 @@
+import type { IWorkbookData } from "@univerjs/core";
 import { functions } from "../functions/index.js";
 import { calculate } from "../workbook/calculate.js";
 import { lossesBetween } from "../workbook/losses.js";
@@ -14,8 +15,16 @@ export interface WorkbookFile {
   readonly bytes: Uint8Array;
 }
 
+/** A file that was read, and can be shown. */
+export interface Readied {
+  readonly file: WorkbookFile;
+  readonly data: IWorkbookData;
+  readonly lockedSheets: ReadonlySet<string>;
+}
+
 /** Reads a file for the grid. @throws Problem with a sentence where it cannot be read */
-export async function readFile({ name, bytes }: WorkbookFile) {
+export async function readFile(file: WorkbookFile): Promise<Readied> {
+  const { name, bytes } = file;
   const { workbook } = await openWorkbook(bytes, name);
   if (workbook.properties.date1904) {
     throw new Problem(
@@ -25,6 +34,7 @@ export async function readFile({ name, bytes }: WorkbookFile) {
   }
   const locked = workbook.worksheets.filter(({ sheetProtection }) => sheetProtection?.sheet);
   return {
+    file,
     data: toGrid(workbook, name),
     lockedSheets: new Set(locked.map((sheet) => sheet.name)),
   };

@@ -48,6 +48,11 @@ function gridFunction(fn: SheetFunction, called: (call: Called) => void): new ()
       super(`${NAMESPACE}.${fn.id}`);
     }
 
+    /** Else the grid makes a number of the text "60%". */
+    override isArgumentsIgnoreNumberPattern(): boolean {
+      return true;
+    }
+
     override calculate(...values: BaseValueObject[]): BaseValueObject {
       const rows = answer(fn, values);
       const { subUnitId, row, column } = this;

@@ -49,10 +49,10 @@ async function demo(): Promise<Uint8Array> {
 }
 
 async function showDemo(): Promise<void> {
-  if (await mayLeave()) await guarded(async () => open({ name: texts.demo, bytes: await demo() }));
+  await guarded(async () => open({ name: texts.demo, bytes: await demo() }));
 }
 
-/** Opens what the user gave, once he has let go of what is open. */
+/** Opens what the user gave. */
 async function take(file: File | undefined): Promise<void> {
   openInput.value = "";
   if (!file) return;
@@ -60,7 +60,6 @@ async function take(file: File | undefined): Promise<void> {
   await guarded(async () => {
     const { refuseHuge } = await import("../workbook/unpack.js");
     refuseHuge(file.size, file.name);
-    if (!(await mayLeave())) return;
     say(texts.reading(file.name));
     await open({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
   });
@@ -71,11 +70,15 @@ async function mayLeave(): Promise<boolean> {
   return ask(dialog, session.file.name, [texts.unsaved], [texts.leave, texts.stay]);
 }
 
+/** Shows a file that can be read, once the user has let go of what is open. */
 async function open(file: WorkbookFile): Promise<void> {
   enable(false);
   try {
+    const { readFile } = await import("./file.js");
+    const readied = await readFile(file);
+    if (!(await mayLeave())) return void say(texts.ready);
     const { openSession } = await import("./session.js");
-    const opened = await openSession(grid, file);
+    const opened = await openSession(grid, readied);
     session?.close();
     session = opened;
     unmount();
@@ -115,6 +118,7 @@ async function save(): Promise<void> {
   if (!isWanted) return void say(texts.ready);
   const name = `${fileName(session.file.name.replace(/\.xlsx$/i, ""))}-calculated.xlsx`;
   download(bytes, name);
+  session.saved();
   say(texts.saved(name));
 }
 

@@ -1,7 +1,7 @@
 import { CommandType } from "@univerjs/core";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { Workbook } from "../pane/port.js";
-import type { WorkbookFile, Written } from "./file.js";
+import { writeFile, type Readied, type WorkbookFile, type Written } from "./file.js";
 import type { Grid } from "./grid.js";
 import { GridSheets } from "./grid-sheets.js";
 import { stateOf } from "./grid-state.js";
@@ -26,18 +26,22 @@ export interface Session {
   readonly file: WorkbookFile;
   readonly workbook: Workbook;
   readonly grid: FWorkbook;
+  /** Whether something was done here since it was opened or saved. */
   readonly isChanged: () => boolean;
   /** What was done here and will not be in the saved file. */
   readonly notKept: () => readonly string[];
   /** Names of the sheets whose rows or columns moved. */
   readonly movedSheets: () => readonly string[];
   readonly write: () => Promise<Written>;
+  /** To be told when what was written is in the user's hands. */
+  readonly saved: () => void;
   readonly close: () => void;
 }
 
-export async function openSession(grid: Grid, file: WorkbookFile): Promise<Session> {
-  const { readFile, writeFile } = await import("./file.js");
-  const { data, lockedSheets } = await readFile(file);
+export async function openSession(
+  grid: Grid,
+  { file, data, lockedSheets }: Readied,
+): Promise<Session> {
   const shown = await grid.show(data);
   const before = stateOf(shown);
   const moved = new Set<string>();
@@ -59,6 +63,7 @@ export async function openSession(grid: Grid, file: WorkbookFile): Promise<Sessi
     movedSheets: () =>
       before.sheets.filter(({ id }) => moved.has(id)).map(({ name }) => `"${name}"`),
     write: () => writeFile(file, { before, after: stateOf(shown), moved }),
+    saved: () => void (isChanged = false),
     close: () => heard.dispose(),
   };
 }

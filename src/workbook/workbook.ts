@@ -1,6 +1,7 @@
 import { ValueType, Workbook, type Table } from "@cj-tech-master/excelts";
 import { unzip } from "@cj-tech-master/excelts/archive";
 import { installFormulaEngine } from "@cj-tech-master/excelts/formula";
+import { refuseBoundless } from "./bounds.js";
 import { takeLinksOff } from "./links.js";
 import { Problem, reason } from "./problem.js";
 import { toSheetTable } from "./tables.js";
@@ -34,6 +35,7 @@ export async function openWorkbook(bytes: Uint8Array, name: string): Promise<Ope
       `${name} is saved as Strict Open XML. Save it in Excel as an Excel Workbook (.xlsx) first.`,
     );
   }
+  refuseBoundless(parts, name);
   try {
     const workbook = await load(parts);
     return { workbook, parts, restore: takeLinksOff(workbook) };

@@ -50,7 +50,7 @@ export async function openPlayground(
     ...look,
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(60_000);
+  page.setDefaultTimeout(30_000);
   const watch: Watch = { faults: [], outside: [] };
   page.on("pageerror", (error) => watch.faults.push(error.message));
   page.on("console", (message) => {
@@ -150,6 +150,12 @@ export async function openFile(page: Page, name: string, bytes: Uint8Array): Pro
   const buffer = Buffer.from(bytes);
   await page.locator("#status").evaluate((status) => (status.textContent = ""));
   await page.setInputFiles("#open", { name, mimeType: "application/octet-stream", buffer });
+  await page.waitForFunction(() => {
+    const text = document.getElementById("status")!.textContent ?? "";
+    return document.querySelector("dialog[open]") !== null || /^(?!Reading )./.test(text);
+  });
+  const anyway = page.getByRole("button", { name: "Open anyway" });
+  if (await anyway.isVisible()) await anyway.click();
   return said(page, /^(?!Reading )./);
 }
 

@@ -58,13 +58,14 @@ describe("the playground, opened from a disk", () => {
   it("shows what a function is for, and what it takes, while it is typed", async () => {
     await choose(page, "Yard", "W3");
     await page.keyboard.type("=COMB.COVER");
-    const help = page.locator("#grid").getByText("COMB.COVER_TO_BEES", { exact: true });
-    await help.first().waitFor();
-    await page.keyboard.press("Escape");
-    await page.keyboard.press("Escape");
-    await typeInto(page, "Yard", "W3", "=COMB.BEES(E3:F3)");
-    // 3-4 and 5 combs at 2,400 bees a well covered deep frame: 8.5 × 2,400.
-    expect(await becomes(page, cell("Yard", 2, 22), (value) => value !== "")).toBe(20400);
+    const grid = page.locator("#grid");
+    await grid.getByText("COMB.COVER_TO_BEES", { exact: true }).first().waitFor();
+    await page.keyboard.type('_TO_BEES("half"');
+    await grid.getByText("per_frame").first().waitFor();
+    await page.keyboard.type(")");
+    await page.keyboard.press("Enter");
+    // Half a side of a comb that holds 2,400 bees on both: half of 1,200.
+    expect(await becomes(page, cell("Yard", 2, 22), (value) => value !== "")).toBe(600);
   });
 
   it("says in a sentence what an error means", async () => {
@@ -76,12 +77,14 @@ describe("the playground, opened from a disk", () => {
 
   it("lets a threshold be changed by keyboard in the pane: the cells grade anew, and it is taken back", async () => {
     const pane = page.locator("#pane");
-    // S16: 2 and 5 combs are 7 frames, over the minimum of 6 and under 7½.
-    const grade = cell("Yard", 16, 16);
+    // S02: 3-4 and 5 combs are 8½ frames: Standard from 8 on, and no longer from 9.
+    const grade = cell("Yard", 2, 16);
     const [[before]] = (await read(page, grade)).values as [[unknown]];
-    await pane.getByLabel("minimum frames").first().focus();
+    expect(before).toBe("Standard");
+    await pane.getByText("Grades, best first").press("Enter");
+    await pane.getByRole("textbox", { name: "Frames", exact: true }).nth(1).focus();
     await page.keyboard.press("ControlOrMeta+A");
-    await page.keyboard.type("7.5");
+    await page.keyboard.type("9");
     await page.keyboard.press("Tab");
     await pane.getByRole("button", { name: /^Save/ }).press("Enter");
     await becomes(page, grade, (value) => value !== before);

@@ -1,6 +1,6 @@
 import { open } from "node:fs/promises";
 import { describe, expect, it } from "vitest";
-import { excelFile, sheetData } from "./excel-file.js";
+import { excelFile, sheetData, spill, table, type FileParts } from "./excel-file.js";
 import { folder } from "./folder.js";
 
 const YARD = sheetData({ A1: "Hive", B1: "Bees", A2: "S1", B2: 7 });
@@ -74,4 +74,94 @@ describe("a file of more than 100 MB is refused before it is read", () => {
     const terms = await test.run("grade", name, "--contract", "yard.xlsx");
     expect(terms.code).toBe(1);
   });
+});
+
+describe("a few letters that ask for more cells than memory holds are refused", () => {
+  const cells = { A1: "Hive", B1: "Bees", A2: "S1", B2: 7 };
+  const array = spill("SEQUENCE(2)", "D1:XFD1048576");
+  const whole = "A1:XFD1048576";
+  it.each<[string, FileParts, string]>([
+    [
+      "merged",
+      { sheets: { Yard: `${YARD}<mergeCells><mergeCell ref="D1:XFD1048576"/></mergeCells>` } },
+      "merged blocks",
+    ],
+    [
+      "filled by a formula",
+      { sheets: { Yard: sheetData({ ...cells, D1: array }) } },
+      "formulas that fill blocks",
+    ],
+    [
+      "a table",
+      { sheets: { Yard: YARD }, tables: [table("T", whole, ["Hive", "Bees"])] },
+      "tables",
+    ],
+    [
+      "a name",
+      {
+        sheets: { Yard: YARD },
+        names: `<definedName name="Terms">Yard!$A$1:$XFD$1048576</definedName>`,
+      },
+      "names",
+    ],
+  ])("as %s", async (_, file, what) => {
+    expect(await refused(excelFile(file))).toBe(
+      `/yard.xlsx has ${what} of more than 3,000,000 cells together, which is more than is read. ` +
+        "Save the yard sheet and its terms in a workbook of their own.\n",
+    );
+  });
+
+  it("as columns that no sheet has", async () => {
+    const sheet = `<cols><col min="1" max="2000000000" width="9"/></cols>${YARD}`;
+    expect(await refused(excelFile({ sheets: { Yard: sheet } }))).toContain(
+      "no more than 16,384 columns",
+    );
+  });
+
+  it("as a word in the last row under the hives, and as a table down to there", async () => {
+    const far =
+      /would go on to row 1,048,576, and at most 200,000 rows are graded\. .* near A1048576\?/;
+    expect(
+      await refused(excelFile({ sheets: { Yard: sheetData({ ...cells, A1048576: "x" }) } })),
+    ).toMatch(far);
+    const long = { sheets: { Yard: YARD }, tables: [table("T", "A1:B200002", ["Hive", "Bees"])] };
+    expect(await refused(excelFile(long))).toContain(
+      "would go on to row 200,002, and at most 200,000",
+    );
+  });
+
+  it("but a word in the last cell of a sheet is none of them", async () => {
+    const test = await folder({
+      "yard.xlsx": excelFile({ sheets: { Yard: sheetData({ ...cells, XFD1048576: "x" }) } }),
+    });
+    const { code } = await test.run(
+      "grade",
+      "yard.xlsx",
+      "--contract",
+      "Almond Board of California",
+    );
+    expect(code).toBe(0);
+  });
+});
+
+it("what a file declares to put into itself, from itself or from elsewhere, is not put in", async () => {
+  const strings = (entities: string, text: string) => ({
+    "xl/sharedStrings.xml": `<?xml version="1.0"?><!DOCTYPE sst [${entities}]><sst><si><t>${text}</t></si></sst>`,
+  });
+  const many = `<!ENTITY a "${"x".repeat(999)}"><!ENTITY b "${"&a;".repeat(999)}"><!ENTITY c "${"&b;".repeat(999)}">`;
+  expect(await refused(withParts(strings(many, "&c;")))).toContain("undefined entity");
+  const other = '<!ENTITY a SYSTEM "file:///etc/hostname">';
+  expect(await refused(withParts(strings(other, "&a;")))).toContain("undefined entity");
+});
+
+it("a part whose path leads out of the file, or is a word of the language, is nothing special", async () => {
+  const file = withParts({
+    "../../up.xml": "x",
+    "__proto__/a.xml": "x",
+    __proto__x: "x",
+    constructor: "x",
+  });
+  const test = await folder({ "yard.xlsx": file });
+  const { code } = await test.run("grade", "yard.xlsx", "--contract", "Almond Board of California");
+  expect([code, await test.names()]).toEqual([0, ["yard-graded.xlsx", "yard.xlsx"]]);
 });

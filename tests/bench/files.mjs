@@ -1,0 +1,140 @@
+/**
+ * `npm run bench:files -- 100000`: hives graded from file to file, engine against engine, and what
+ * the command line takes over reading and writing the file. Needs GNU time (Debian: `time`), and
+ * LibreOffice for its line. Time is that of the processor, which a busy machine does not change.
+ */
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { Workbook } from "@cj-tech-master/excelts";
+
+const hives = Number(process.argv[2] ?? 100_000);
+const folder = mkdtempSync(join(tmpdir(), "comb-tally-bench-"));
+const at = (/** @type {string} */ name) => join(folder, name);
+const here = (/** @type {string} */ name) => fileURLToPath(new URL(name, import.meta.url));
+const cli = here("../../dist/cli/comb-tally.js");
+
+const TERMS = [
+  ["Term", "Cherry"],
+  ["average frames", 8],
+  ["minimum frames", 6],
+  ["grade 1 name", "Prime"],
+  ["grade 1 frames", 10],
+  ["grade 2 name", "Standard"],
+  ["grade 2 frames", 8],
+  ["grade 3 name", "Light"],
+  ["grade 3 frames", 6],
+];
+/** The same grades by nested formulas of Excel: thresholds in B5, B7, B9, their names above. */
+const native = (/** @type {number} */ row) =>
+  [4, 6, 8].reduceRight(
+    (otherwise, name) => `IF($C${row}>=Contracts!$B$${name + 1},Contracts!$B$${name},${otherwise})`,
+    '"no grade"',
+  );
+
+/**
+ * @param {string} name
+ * @param {number} count
+ * @param {(row: number) => string | null} formula What stands in column E of a row.
+ */
+async function write(name, count, formula) {
+  const workbook = new Workbook();
+  const sheet = workbook.addWorksheet("Yard");
+  sheet.addRow(["Hive", "Lot", "Frames of bees"]);
+  for (let i = 0; i < count; i++) {
+    sheet.addRow([`H${i}`, `L${i % 3}`, 1 + ((i * 7) % 12)]);
+    const text = formula(i + 2);
+    if (text !== null) sheet.getCell(i + 2, 5).value = { formula: text };
+  }
+  const terms = workbook.addWorksheet("Contracts");
+  TERMS.forEach((row) => terms.addRow(row));
+  workbook.definedNames.add("Contracts!$A$1:$B$9", "Terms");
+  await workbook.xlsx.writeFile(at(name));
+}
+
+/** @param {readonly string[]} command */
+function run(...command) {
+  const { status, stderr } = spawnSync("/usr/bin/time", ["-f", "%e %U %S %M", ...command], {
+    encoding: "utf8",
+    maxBuffer: 1e9,
+  });
+  if (status !== 0) throw new Error(`${command.join(" ")} ended with ${status}: ${stderr}`);
+  const [wall = NaN, user = NaN, system = NaN, kilobytes = NaN] = (
+    stderr.trim().split("\n").at(-1) ?? ""
+  )
+    .split(" ")
+    .map(Number);
+  return { wall, cpu: user + system, megabytes: kilobytes / 1024 };
+}
+
+/**
+ * Prints what a command takes for all hives, over what it takes for ten.
+ * @param {string} label
+ * @param {string} file
+ * @param {(file: string) => readonly string[]} command
+ */
+function contest(label, file, command) {
+  const start = run(...command(at(`10-${file}`)));
+  const whole = run(...command(at(file)));
+  const [wall, cpu] = [whole.wall - start.wall, whole.cpu - start.cpu];
+  console.log(
+    `${label.padEnd(44)}${cpu.toFixed(1).padStart(8)}${wall.toFixed(1).padStart(8)}${whole.megabytes.toFixed(0).padStart(8)}`,
+  );
+  return cpu;
+}
+
+const graded = (/** @type {string} */ file) => [
+  "node",
+  cli,
+  "grade",
+  file,
+  "--out",
+  at("out.xlsx"),
+];
+const office = (/** @type {string} */ file) => [
+  "soffice",
+  `-env:UserInstallation=file://${at("office")}`,
+  "--headless",
+  "--convert-to",
+  "xlsx",
+  "--outdir",
+  at("office-out"),
+  file,
+];
+
+for (const [prefix, count] of /** @type {const} */ ([
+  ["", hives],
+  ["10-", 10],
+])) {
+  await write(`${prefix}plain.xlsx`, count, () => null);
+  await write(`${prefix}rows.xlsx`, count, (row) => `_xldudf_COMB_GRADE(C${row},Terms,"Cherry")`);
+  await write(`${prefix}spill.xlsx`, count, (row) =>
+    row === 2 ? `_xldudf_COMB_GRADE(C2:C${count + 1},Terms,"Cherry")` : null,
+  );
+  // One call of ours, or the program would add its columns.
+  await write(`${prefix}native.xlsx`, count, (row) =>
+    row === 2 ? '_xldudf_COMB_GRADE(C2,Terms,"Cherry")' : native(row),
+  );
+  await write(`${prefix}office.xlsx`, count, native);
+}
+console.log(`${hives.toLocaleString("en")} hives, from file to file, start-up apart`.padEnd(44));
+console.log(`${"".padEnd(44)}   CPU s  wall s    MB`);
+try {
+  const bare = contest("read, seven columns filled, written (no grading)", "plain.xlsx", (file) => [
+    "node",
+    here("copy.mjs"),
+    file,
+    at("out.xlsx"),
+  ]);
+  const ours = contest("YARD_COLUMNS, one formula, seven columns", "plain.xlsx", graded);
+  contest("GRADE, one formula that spills", "spill.xlsx", graded);
+  contest("GRADE, one formula a row", "rows.xlsx", graded);
+  contest("nested formulas of Excel, our program", "native.xlsx", graded);
+  if (existsSync("/usr/bin/soffice"))
+    contest("nested formulas of Excel, LibreOffice", "office.xlsx", office);
+  console.log(`\nover reading and writing the file: ${((ours / bare - 1) * 100).toFixed(0)} %`);
+} finally {
+  rmSync(folder, { recursive: true });
+}
