@@ -41,6 +41,11 @@ function addin(/** @type {string} */ origin) {
       minimizeOptions: { javascript: { ecma: 2022, toplevel: true, compress: { passes: 3 } } },
     },
     plugins: [
+      // Each distribution without the ways to make others like it.
+      new webpack.NormalModuleReplacementPlugin(
+        /^@stdlib\/stats-base-dists-[a-z-]+$/,
+        (/** @type {{ request: string }} */ asked) => void (asked.request += "/lib/main.js"),
+      ),
       new FunctionsJsonPlugin({ folder: path("src/functions"), transform }),
       new CopyPlugin({
         patterns: [

@@ -40,6 +40,8 @@ export const native = {
   "@stdlib/number-ctor": "Number",
   "@stdlib/math-base-assert-is-nan": "Number.isNaN",
   "@stdlib/math-base-special-ln": "Math.log",
+  "@stdlib/assert-is-little-endian": "(new Uint8Array(new Uint16Array([1]).buffer)[0] === 1)",
+  "@stdlib/assert-has-generator-support": "(() => true)",
   "@stdlib/string-format": "String",
   "@stdlib/utils-define-nonenumerable-read-only-property":
     "((target, name, value) => void (target[name] = value))",
