@@ -37,6 +37,7 @@ const results = await new Stryker({
   reporters: [],
   logLevel: "error",
   timeoutMS: 20_000,
+  dryRunTimeoutMinutes: 60,
 }).runMutationTest();
 
 const counts = new Map();
