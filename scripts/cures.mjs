@@ -251,7 +251,7 @@ export const TOPICS = [
       "… … is no temperature of the air: is it in another unit?": "Say the unit, C or F.",
       "… stands where an hour from 0 to 24 or a time was expected": "Write 13 or 13:30.",
       "… may be at night or after noon: write … am, or …":
-        "An hour before 6 may be meant after noon. Write it on the clock of 24 hours, or with am.",
+        "A small hour may be meant after noon. Write it on the clock of 24 hours, or with am.",
       "drop … takes … hives, which are no whole pallets of …":
         "Give the drop a size that whole pallets make, or on_pallet as 1 to move single hives.",
       "the drops hold … hives, and there are …":

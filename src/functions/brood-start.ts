@@ -32,7 +32,7 @@ const startParameters = [
  * gives #N/A there. Where amounts of that stage and the one before it are given, both dates are those
  * by the amounts, if laying was steady since (1:2:4, and 1:1.5:3.2 as found in the field, set the
  * ends); a stage that is full shows only "at least".
- * @example =COMB.BROOD_START(DATE(2026,3,28),"capped") gives 19 March 2026, with 6 March as its earliest.
+ * @example =COMB.BROOD_START(DATE(2026,3,28),"capped") gives 19 March 2026, with 5 March as its earliest.
  * @customfunction BROOD_START
  * @helpurl https://localhost:3000/help.html#BROOD_START
  * @param seen A row a hive, or one: the date on which the brood is seen.

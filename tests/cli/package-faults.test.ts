@@ -26,6 +26,35 @@ describe("the files that are written", () => {
     },
   );
 
+  it.each([
+    ["the demo with values alone", ["grade", "yard.xlsx", "--values", "--out", "made.xlsx"]],
+    [
+      "a workbook made of a CSV file",
+      ["grade", "yard.csv", "--contract", "Almond Board of California", "--out", "made.xlsx"],
+    ],
+    [
+      "a statement for A4, of all hives, under a published standard",
+      ["statement", "yard.xlsx", "--contract", "Almond Board of California", "--paper", "a4"],
+    ],
+    [
+      "a statement with names and tickets",
+      [
+        ...["statement", "yard.xlsx", "--lot", "Coast", "--contract", "Pear", "--size", "300"],
+        ...["--grower", "A & B <Orchards>", "--seed-one", "apple", "--seed-two", "bloom"],
+      ],
+    ],
+  ])("%s has nothing to repair", async (_, command) => {
+    const test = await folder({
+      "yard.xlsx": await example("cherry-and-pear.xlsx"),
+      "yard.csv": await example("foothill.csv"),
+    });
+    const options = command.includes("--out") ? [] : ["--out", "made.xlsx"];
+    const { code } = await test.run(...command, ...options);
+    // 3 where a row of the sheet could not be read.
+    expect([0, 3]).toContain(code);
+    expect(await faultsOf(await test.bytes("made.xlsx"))).toEqual([]);
+  });
+
   it("a graded copy holds scalar and spilled formulas as Excel saves them, with their values", async () => {
     const parts = await partsOf(await example("cherry-and-pear.xlsx"));
     const yard = textOf(parts, SHEET)!;

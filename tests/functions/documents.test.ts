@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { functions } from "../../src/functions/index.js";
-import { comb } from "./sheet.js";
+import { comb, serial } from "./sheet.js";
 
 const folder = new URL("../../src/functions/", import.meta.url);
 const source = readdirSync(folder)
@@ -186,6 +186,146 @@ describe.each(EXAMPLES)("=COMB.$formula", ({ formula, values, says, gives }) => 
       expect(says).toMatch(new RegExp(`gives ${gives[0].toFixed(digits.length)}$`));
     }
   });
+});
+
+const [MARCH_20, MARCH_28] = [serial(2026, 3, 20), serial(2026, 3, 28)];
+/** A clock's part; `null` for what comes before it in the call. */
+const part = (id: string, date: number, stage: string, ...args: unknown[]) =>
+  comb(id, date, stage, ...args)[0]![0];
+const rounded = (value: unknown, decimals = 2) => Number((value as number).toFixed(decimals));
+
+/** Examples that spill, or give dates: what the line says, and the same of what comes out. */
+const TOLD: readonly (readonly [
+  id: string,
+  says: string,
+  gives: () => unknown,
+  wanted: unknown,
+])[] = [
+  [
+    "EMERGE_DATE",
+    '(DATE(2026,3,20),"just capped") gives 1 April 2026; its earliest is 29 March, its latest 3 April.',
+    () =>
+      ["expected", "earliest", "latest"].map((p) =>
+        part("EMERGE_DATE", MARCH_20, "just capped", null, p),
+      ),
+    [serial(2026, 4, 1), serial(2026, 3, 29), serial(2026, 4, 3)],
+  ],
+  [
+    "EGG_DATE",
+    '(DATE(2026,3,20),"just capped") gives 11 March 2026; its earliest is 10 March, its latest 11 March.',
+    () =>
+      ["expected", "earliest", "latest"].map((p) =>
+        part("EGG_DATE", MARCH_20, "just capped", null, p),
+      ),
+    [serial(2026, 3, 11), serial(2026, 3, 10), serial(2026, 3, 11)],
+  ],
+  // Capped from day 9 on, and until 22.2 days at the most: 5.8 March, rounded down.
+  [
+    "BROOD_START",
+    '(DATE(2026,3,28),"capped") gives 19 March 2026, with 5 March as its earliest.',
+    () =>
+      ["latest", "earliest"].map((p) =>
+        part("BROOD_START", MARCH_28, "capped", null, null, null, p),
+      ),
+    [serial(2026, 3, 19), serial(2026, 3, 5)],
+  ],
+  [
+    "CONDITIONS",
+    "(45) gives a caution that the bees draw into a cluster; =COMB.CONDITIONS(70,9) gives a blank.",
+    () => [comb("CONDITIONS", 45)[0]![0], comb("CONDITIONS", 70, 9)[0]![0]],
+    [expect.stringContaining("bees draw into a cluster"), ""],
+  ],
+  // 1,200 cells over the 12 days that they are capped.
+  [
+    "EMERGENCE",
+    '(1200,,,DATE(2026,3,28),"cells",,,,100) gives 100 bees on each of the first 12 days.',
+    () =>
+      comb("EMERGENCE", 1200, null, null, MARCH_28, "cells", null, null, null, 100)
+        .slice(1, 14)
+        .map((row) => row[2]),
+    [...Array<number>(12).fill(100), 0],
+  ],
+  // 4 eighths of 125 g
+  [
+    "FOOD",
+    '(4,"g","zander","eighths") gives 500.',
+    () => comb("FOOD", 4, "g", "zander", "eighths"),
+    [[500]],
+  ],
+  [
+    "FORECAST",
+    '(8,DATE(2026,3,28),DATE(2026,4,11),4) gives 9.26, with "low" 4.94 and "high" 14.3.',
+    () =>
+      ["middle", "low", "high"].map((p, k) => {
+        const nine = Array<null>(9).fill(null);
+        return rounded(
+          comb("FORECAST", 8, MARCH_28, MARCH_28 + 14, 4, ...nine, p)[0]![0],
+          k === 2 ? 1 : 2,
+        );
+      }),
+    [9.26, 4.94, 14.3],
+  ],
+  [
+    "FORECAST_DAYS",
+    "(8,DATE(2026,3,28),14,4) gives fifteen rows under a heading, from 28 March to 11 April.",
+    () => {
+      const [, ...rows] = comb("FORECAST_DAYS", 8, MARCH_28, 14, 4);
+      return [rows.length, rows[0]![0], rows.at(-1)![0]];
+    },
+    [15, MARCH_28, serial(2026, 4, 11)],
+  ],
+  // 17 x 2 x 3 pallets of 4; 100 pallets of 4 x 110 lb are 44,000 lb
+  [
+    "LOADS",
+    "(960) spills 3 loads of up to 408 by space; =COMB.LOADS(960,110,44000) reckons 400 by weight.",
+    () => [
+      comb("LOADS", 960)[0]![1],
+      comb("LOADS", 960)[3]![1],
+      comb("LOADS", 960, 110, 44_000)[2]![1],
+    ],
+    [408, 3, 400],
+  ],
+  [
+    "OPEN_MORE",
+    "(B2:B4,9,7,,,,2.4) with 12, 11 and 12 gives pass, 0, 11.67, 5.79, 10.21 and a sentence.",
+    () => {
+      const [row = []] = comb("OPEN_MORE", [[12], [11], [12]], 9, 7, null, null, null, 2.4);
+      return [...row.slice(0, 2), ...row.slice(2, 5).map((value) => rounded(value)), typeof row[5]];
+    },
+    ["pass", 0, 11.67, 5.79, 10.21, "string"],
+  ],
+  [
+    "PICK_HIVES",
+    '(A2:A4,2,"Apple","Bloom") with H01, H02 and H03 spills a heading line, then H02 and H03.',
+    () =>
+      comb("PICK_HIVES", [["H01"], ["H02"], ["H03"]], 2, "Apple", "Bloom")
+        .slice(1)
+        .map(([id]) => id),
+    ["H02", "H03"],
+  ],
+  [
+    "TO_OPEN",
+    "(1,96,2.4) gives 20 hives of 96.",
+    () => comb("TO_OPEN", 1, 96, 2.4)[0]!.slice(0, 2),
+    ["Hives to open", 20],
+  ],
+];
+
+it.each(TOLD)("the example of %s gives what it says, %s", (id, says, gives, wanted) => {
+  expect(tagged(id, "example").join(" ").replace(/\s+/g, " ")).toBe(`=COMB.${id}${says}`);
+  expect(gives()).toEqual(wanted);
+});
+
+it("no example that says a figure is left unchecked", () => {
+  const checked = new Set([
+    ...EXAMPLES.map(({ formula }) => idOf(formula)),
+    ...TOLD.map(([id]) => id),
+  ]);
+  const figures = functions.filter(({ id }) =>
+    tagged(id, "example").some((text) => /(?:gives|spills|reckons) [^.]*?\d/.test(text)),
+  );
+  expect(figures.map(({ id }) => id).filter((id) => !checked.has(id))).toEqual([]);
+  expect(figures.length).toBeGreaterThan(25);
 });
 
 it("no example of these functions is left unchecked", () => {

@@ -212,7 +212,13 @@ function cellsAt(
   return cells(from === to ? first! : `${first}:${last}`, [values[i]!.slice(from, to + 1)]);
 }
 
-function writtenWords({ decimal, wholeFrames, percentsAs, dateSystem, dates }: Contract): string | null {
+function writtenWords({
+  decimal,
+  wholeFrames,
+  percentsAs,
+  dateSystem,
+  dates,
+}: Contract): string | null {
   const said = [
     decimal === "," ? "decimal comma" : "",
     wholeFrames ? "whole frames" : "",
