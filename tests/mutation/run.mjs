@@ -34,7 +34,7 @@ const results = await new Stryker({
     "tests/mutation/node_modules",
   ],
   tempDirName: ".stryker-tmp",
-  reporters: [],
+  reporters: process.stdout.isTTY ? ["progress"] : [],
   logLevel: "error",
   timeoutMS: 20_000,
   dryRunTimeoutMinutes: 60,
