@@ -6,6 +6,7 @@ import {
   choose,
   launch,
   openPlayground,
+  PACE,
   read,
   said,
   typeInto,
@@ -57,15 +58,17 @@ describe("the playground, opened from a disk", () => {
 
   it("shows what a function is for, and what it takes, while it is typed", async () => {
     await choose(page, "Yard", "W3");
-    await page.keyboard.type("=COMB.COVER");
+    await page.keyboard.type("=COMB.BEE_WEI", PACE);
     const grid = page.locator("#grid");
-    await grid.getByText("COMB.COVER_TO_BEES", { exact: true }).first().waitFor();
-    await page.keyboard.type('_TO_BEES("half"');
-    await grid.getByText("per_frame").first().waitFor();
-    await page.keyboard.type(")");
+    await grid.getByText("COMB.BEE_WEIGHT", { exact: true }).first().waitFor();
+    await page.waitForTimeout(500);
+    await page.keyboard.type("GHT(3", PACE);
+    await grid.getByText("per_pound").first().waitFor();
+    await page.waitForTimeout(500);
+    await page.keyboard.type(")", PACE);
     await page.keyboard.press("Enter");
-    // Half a side of a comb that holds 2,400 bees on both: half of 1,200.
-    expect(await becomes(page, cell("Yard", 2, 22), (value) => value !== "")).toBe(600);
+    // Three pounds of 3,500 bees each.
+    expect(await becomes(page, cell("Yard", 2, 22), (value) => value !== "")).toBe(10500);
   });
 
   it("says in a sentence what an error means", async () => {

@@ -91,7 +91,14 @@ const rest = fc
     ["round hives", t.hives],
     ["short delivery", t.short],
   ]);
-const terms_ = fc.tuple(fees, rest).map(([some, more]): Rows => [...some, ...more]);
+/** A minimum over what the best class asks is refused: no class would be left to be in. */
+const terms_ = fc
+  .tuple(fees, rest)
+  .map(([some, more]): Rows => [...some, ...more])
+  .filter((rows) => {
+    const best = new Map(rows).get("grade 1 frames");
+    return best === undefined || Number(new Map(rows).get("minimum frames")) <= Number(best);
+  });
 const lot = fc.record({ opened, more: fc.nat(300), missing: fc.nat(20) }).map((l) => {
   const size = l.opened.length + l.more;
   return { frames: l.opened, size, delivered: Math.max(l.opened.length, size - l.missing) };
