@@ -148,7 +148,7 @@ export abstract class LocalWorkbook implements Workbook {
         const { place } = step;
         const before = this.blockOf(place);
         return () => {
-          const after = this.sheets.block(place);
+          const after = this.blockOf(place);
           const formats = sameCells(after.formats, before.formats)
             ? {}
             : { formats: before.formats };
@@ -195,7 +195,7 @@ export abstract class LocalWorkbook implements Workbook {
     return this.sheets.named().find((named) => named.name === name);
   }
 
-  /** What stands in a place; on a sheet that an earlier step is to add, nothing. */
+  /** What stands in a place; on a sheet that is to be added, or was dropped, nothing. */
   private blockOf(place: Place): Block {
     if (this.sheets.has(place.sheet)) return this.sheets.block(place);
     const all = <T>(cell: T): T[][] =>
