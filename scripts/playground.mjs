@@ -37,5 +37,7 @@ function run(/** @type {string} */ command, /** @type {string} */ cwd) {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   buildPlayground();
-  console.log("built the playground: open dist/playground/index.html, or put the folder on any host");
+  console.log(
+    "built the playground: open dist/playground/index.html, or put the folder on any host",
+  );
 }
