@@ -33,7 +33,12 @@ void guarded(start);
 async function start(): Promise<void> {
   // Let the browser draw the page before the grid's code takes it.
   await new Promise(requestAnimationFrame);
-  const { startGrid } = await import("./grid.js");
+  // What reads the demo comes along meanwhile.
+  const [{ startGrid }] = await Promise.all([
+    import("./grid.js"),
+    import("./session.js"),
+    import("./file.js"),
+  ]);
   grid = startGrid(byId("grid"), why.called);
   await open({ name: texts.demo, bytes: await demo() });
   openInput.onchange = () => void take(openInput.files?.[0]);

@@ -96,8 +96,9 @@ export const pixels = (width: number): number => Math.round(width * 7 + 5);
 export const characters = (width: number): number => (width - 5) / 7;
 
 function cellOf(cell: Cell, formula: string | undefined): ICellData {
-  if (formula !== undefined) return { f: formula };
-  return valueData(plainValue(cell), cell.numFmt === "@");
+  const value = valueData(plainValue(cell), cell.numFmt === "@");
+  // What the file held for a formula stands there until it is calculated.
+  return formula === undefined ? value : { ...value, f: formula };
 }
 
 function valueData(value: unknown, isText: boolean): ICellData {
