@@ -50,7 +50,7 @@ export async function openPlayground(
     ...look,
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(30_000);
+  page.setDefaultTimeout(90_000);
   const watch: Watch = { faults: [], outside: [] };
   page.on("pageerror", (error) => watch.faults.push(error.message));
   page.on("console", (message) => {
