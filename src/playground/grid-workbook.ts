@@ -1,11 +1,27 @@
 import type { Statement } from "../functions/statement-model.js";
-import type { Handed } from "../pane/port.js";
+import type { Handed, Step } from "../pane/port.js";
 import { download, fileName } from "./download.js";
 import { LocalWorkbook } from "./local-workbook.js";
+import type { Sheets } from "./sheets.js";
 import { texts } from "./texts.js";
 
 /** The grid's workbook as the pane knows it. */
 export class GridWorkbook extends LocalWorkbook {
+  /** @param calculated - settles when the grid has calculated what was last written */
+  constructor(
+    sheets: Sheets,
+    private readonly calculated: () => Promise<unknown>,
+  ) {
+    super(sheets);
+  }
+
+  /** The grid calculates later, and would put a result into a cell that was emptied meanwhile. */
+  override async write(steps: readonly Step[]): Promise<readonly Step[]> {
+    const undo = await super.write(steps);
+    await this.calculated();
+    return undo;
+  }
+
   /** As a file: the grid draws no charts. */
   override async statement(name: string, statement: Statement): Promise<Handed> {
     const [{ statementFile }, { saveWorkbook }] = await Promise.all([

@@ -14,8 +14,15 @@ import { gridDescriptions, gridFunctions, type Called } from "./grid-functions.j
 export interface Grid {
   /** Shows a workbook in place of the one before; settles when all its formulas are calculated. */
   show(data: IWorkbookData): Promise<FWorkbook>;
+  /** Settles when what was last written is calculated. */
+  calculated(): Promise<void>;
   readonly api: FUniver;
 }
+
+/** How long after a change the grid takes to begin to calculate, at most, in milliseconds. */
+const BEGINS = 200;
+/** How long it is waited for, in milliseconds. */
+const WAITED = 20_000;
 
 /** Univer's `FORCED`: every formula is calculated as a workbook is shown. */
 const CALCULATE_ALL = 0;
@@ -49,6 +56,10 @@ export function startGrid(container: HTMLElement, called: (call: Called) => void
   let shown: FWorkbook | null = null;
   return {
     api,
+    async calculated() {
+      await new Promise((begun) => setTimeout(begun, BEGINS));
+      await api.getFormula().whenComputingCompleteAsync(WAITED);
+    },
     async show(data) {
       if (shown !== null) api.disposeUnit(shown.getId());
       const calculated = new Promise<void>((done) => {

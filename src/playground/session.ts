@@ -56,7 +56,7 @@ export async function openSession(
   });
   return {
     file,
-    workbook: new GridWorkbook(new GridSheets(shown, lockedSheets)),
+    workbook: new GridWorkbook(new GridSheets(shown, lockedSheets), grid.calculated),
     grid: shown,
     isChanged: () => isChanged,
     notKept: () => [...notKept],

@@ -3,7 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import type { Place, Step } from "../../src/pane/port.js";
 import { at, SHEETS, WHOLE_CHANGE } from "../pane/port-contract.js";
-import { launch, openFile, openPlayground, read } from "./browser.js";
+import { becomes, launch, openFile, openPlayground, read } from "./browser.js";
 
 let browser: Browser;
 let page: Page;
@@ -14,6 +14,9 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 beforeEach(async () => {
   await openFile(page, "port.xlsx", await workbook());
+  // Opened as soon as it stands there; its one formula comes later.
+  await becomes(page, at("North yard", 3, 1, 1, 1), (value) => value === 6);
+  await page.waitForTimeout(500);
 });
 
 /** The sheets that every workbook of the pane is tried on, as a file. */
