@@ -7,7 +7,7 @@ import { buildPlayground } from "./playground.mjs";
 const FIRST_PORT = 8085;
 const LAST_PORT = 65535;
 
-const { port, given } = readPort();
+const port = readPort();
 console.log("building the playground; the first time takes about a minute longer");
 buildPlayground({ development: true });
 const { default: sirv } = await import("sirv");
@@ -25,7 +25,7 @@ function listen(/** @type {number} */ at) {
   });
   server.once("error", (/** @type {NodeJS.ErrnoException} */ error) => {
     if (error.code !== "EADDRINUSE" || at === LAST_PORT) throw error;
-    console.log(`port ${at} is taken${given ? "" : " already"}: trying ${at + 1}`);
+    console.log(`port ${at} is taken: trying ${at + 1}`);
     listen(at + 1);
   });
   // Nobody else in the network is to see what is open here.
@@ -41,7 +41,7 @@ function readPort() {
     if (!Number.isInteger(port) || port < 1 || port > LAST_PORT) {
       throw new Error(`--port ${values.port}: a whole number from 1 to ${LAST_PORT} was expected`);
     }
-    return { port, given: values.port !== undefined };
+    return port;
   } catch (error) {
     console.error(error instanceof Error ? error.message : error);
     process.exit(2);

@@ -1,5 +1,6 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { dayOfSerial, showDay } from "../core/serial.js";
+import { CellError } from "../functions/cells.js";
 import { NAMESPACE } from "../functions/namespace.js";
 import { addressOf, valuesIn } from "../workbook/area.js";
 import { formulasOf } from "../workbook/formulas.js";
@@ -51,6 +52,8 @@ function dated(value: unknown): string {
 }
 
 function shown(value: unknown): string {
+  // Its sentence stands with what was not calculated.
+  if (value instanceof CellError) return value.code;
   if (typeof value !== "number") return value === null || value === undefined ? "" : String(value);
   return value.toLocaleString("en", { maximumFractionDigits: 2 });
 }

@@ -30,7 +30,7 @@ export function About() {
           {list.map((fn: ListedFunction) => (
             <div key={fn.name}>
               <dt>
-                <a href={fn.helpUrl}>{`${NAMESPACE}.${fn.name}`}</a>
+                <a href={fn.helpUrl} target="_blank" rel="noopener">{`${NAMESPACE}.${fn.name}`}</a>
               </dt>
               <dd>{fn.description}</dd>
             </div>
@@ -40,7 +40,10 @@ export function About() {
       <h2>{t.sources}</h2>
       <Sources />
       <p class="quiet">
-        {t.version(version)} · <a href="help.html">{t.help}</a>
+        {t.version(version)} ·{" "}
+        <a href="help.html" target="_blank" rel="noopener">
+          {t.help}
+        </a>
       </p>
     </>
   );

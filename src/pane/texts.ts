@@ -60,7 +60,6 @@ export const texts = {
     moveDown: "Down",
     takeAway: "Remove",
     leftOut: "left out",
-    leftOutMeans: (value: string) => `Left out: ${value}.`,
     limits: (least: number, most: string, unit: string) => `${least} to ${most} ${unit}.`,
     money: "in your currency",
     degrees: (unit: string) => `degrees ${unit}`,
@@ -259,10 +258,10 @@ export const texts = {
     wholeSheet: "all hives of the sheet",
     size: "Hives in the lot",
     sizeHow:
-      "Opened or not. Left blank, the hives opened are taken as the whole lot, and nothing is left to be unsure of.",
+      "Hives in the lot, opened or not: left blank, those opened are taken as the whole lot, and nothing is left to be unsure of.",
     delivered: "Hives that came",
     deliveredHow:
-      "Only where fewer came than were agreed; the hives in the lot are then those agreed.",
+      "Hives that came: only where fewer came than were agreed; the hives in the lot are then those agreed.",
     parties: "Who it is between",
     beekeeper: "Beekeeper",
     grower: "Grower",

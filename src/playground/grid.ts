@@ -16,7 +16,6 @@ export interface Grid {
   show(data: IWorkbookData): Promise<FWorkbook>;
   /** Settles when what was last written is calculated. */
   calculated(): Promise<void>;
-  readonly api: FUniver;
 }
 
 /** How long after a change the grid takes to begin to calculate, at most, in milliseconds. */
@@ -55,7 +54,6 @@ export function startGrid(container: HTMLElement, called: (call: Called) => void
   const api = FUniver.newAPI(univer);
   let shown: FWorkbook | null = null;
   return {
-    api,
     async calculated() {
       await new Promise((begun) => setTimeout(begun, BEGINS));
       await api.getFormula().whenComputingCompleteAsync(WAITED);

@@ -45,6 +45,9 @@ async function start(): Promise<void> {
   buttons.demo.onclick = () => void showDemo();
   buttons.save.onclick = () => void guarded(save);
   listenForDrops();
+  addEventListener("beforeunload", (event) => {
+    if (session?.isChanged()) event.preventDefault();
+  });
   sideBySide();
 }
 

@@ -22,7 +22,6 @@ export const texts = {
   more: (n: number) => `and ${n} more`,
   save: "Save",
   cancel: "Cancel",
-  close: "Close",
   saved: (name: string) => `${name} is saved where your browser puts downloads.`,
   statement: (name: string) =>
     `The statement is saved as ${name}, where your browser puts downloads.`,

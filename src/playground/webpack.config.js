@@ -80,6 +80,7 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
                 new URL("../../docs/", import.meta.url),
               ),
           },
+          { from: "docs/eye-guide.html", to: "[name][ext]", info: { minimized: true } },
           { from: "manifest/assets/*.png", to: "assets/[name][ext]" },
         ],
       }),

@@ -1,3 +1,5 @@
+import { existsSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import axeCore from "axe-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Browser, Page } from "playwright-core";
@@ -93,6 +95,19 @@ describe("the playground, opened from a disk", () => {
     await becomes(page, grade, (value) => value !== before);
     await pane.getByRole("button", { name: "Take back" }).press("Enter");
     await becomes(page, grade, (value) => value === before);
+  });
+
+  it("has beside it every page that its links lead to, and opens them apart from the sheet", async () => {
+    const links = await page
+      .locator("#pane a")
+      .evaluateAll((all) =>
+        all.map((a) => [(a as HTMLAnchorElement).href, (a as HTMLAnchorElement).target]),
+      );
+    expect(links.length).toBeGreaterThan(40);
+    for (const [href, target] of links) {
+      expect(existsSync(fileURLToPath(new URL(href!.replace(/#.*/, "")))), href).toBe(true);
+      expect(target, href).toBe("_blank");
+    }
   });
 
   it("has asked nobody for anything, cannot, and has run no script of another's", async () => {

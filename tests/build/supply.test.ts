@@ -39,6 +39,17 @@ describe("what is shipped", () => {
     expect(others).toEqual([]);
   });
 
+  it("has only such licences in the playground too", () => {
+    const { packages } = JSON.parse(read("src/playground/package-lock.json")) as typeof lock;
+    // Its package says none; the file beside it is held instead.
+    const unsaid = "node_modules/@univerjs/telemetry";
+    expect(read(`src/playground/${unsaid}/LICENSE`)).toMatch(/Apache License\s+Version 2\.0/);
+    const others = Object.entries(packages).filter(
+      ([path, { license = "none" }]) => path !== "" && path !== unsaid && !PERMISSIVE.has(license),
+    );
+    expect(others).toEqual([]);
+  });
+
   it("needs no script at its installation", () => {
     expect(shipped.filter(([, { hasInstallScript }]) => hasInstallScript)).toEqual([]);
     expect(read(".npmrc")).toContain("ignore-scripts=true");

@@ -1,3 +1,4 @@
+import { Workbook } from "@cj-tech-master/excelts";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { progressOn } from "../../src/cli/progress.js";
 import { textTable, wrap } from "../../src/cli/text-table.js";
@@ -105,4 +106,16 @@ describe("progress", () => {
     progress.step("reading");
     progress.done();
   });
+});
+
+it("shows a lot that could not be settled by its error, and why below", async () => {
+  const demo = new Workbook();
+  await demo.xlsx.readFile("examples/cherry-and-pear.xlsx");
+  demo.getWorksheet("Terms")!.getCell("B3").value = "six-ish";
+  const test = await folder({ "yard.xlsx": new Uint8Array(await demo.xlsx.writeBuffer()) });
+  const { code, out } = await test.run("grade", "yard.xlsx");
+  expect(code).toBe(3);
+  expect(out).toMatch(/Cherry!A1\n#VALUE!\n/);
+  expect(out).toContain('minimum frames: "six-ish"');
+  expect(out).not.toContain("CellError");
 });
