@@ -21,6 +21,8 @@ const why = new Why();
 let grid: Grid;
 let session: Session | null = null;
 let unmount = () => {};
+/** While a step is at work, what it says stays. */
+let isBusy = false;
 
 /** What a test, or somebody curious, may look at from the browser's console. */
 declare global {
@@ -64,6 +66,7 @@ async function showDemo(): Promise<void> {
 async function take(file: File | undefined): Promise<void> {
   openInput.value = "";
   if (!file) return;
+  if (isBusy) return void say(texts.busy(file.name));
   if (!/\.xlsx$/i.test(file.name)) return void say(texts.notXlsx(file.name));
   await guarded(async () => {
     const { refuseHuge } = await import("../workbook/unpack.js");
@@ -97,7 +100,7 @@ async function open(file: WorkbookFile): Promise<void> {
     });
     byId("file").textContent = file.name;
     session.grid.onSelectionChange(() => {
-      if (session) say(why.of(session.grid) ?? texts.ready);
+      if (session && !isBusy) say(why.of(session.grid) ?? texts.ready);
     });
     say(`${texts.opened(file.name)} ${texts.ready}`);
   } finally {
@@ -137,11 +140,14 @@ function firstOf(list: readonly string[]): string[] {
 
 /** Says what a step was refused for, and goes on with what is open. */
 async function guarded(step: () => Promise<void>): Promise<void> {
+  isBusy = true;
   try {
     await step();
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
     say(error instanceof Problem ? message : texts.fault(message));
+  } finally {
+    isBusy = false;
   }
 }
 

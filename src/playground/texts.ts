@@ -3,6 +3,7 @@ export const texts = {
   ready: "Ready. Nothing you type leaves this page.",
   opened: (name: string) => `Opened ${name}.`,
   reading: (name: string) => `Reading ${name}…`,
+  busy: (name: string) => `Wait until this is done, then open ${name} again.`,
   calculating: "Calculating…",
   notXlsx: (name: string) =>
     `${name} is no .xlsx file. Save it as an Excel Workbook (.xlsx) first, then open it here.`,

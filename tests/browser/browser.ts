@@ -14,6 +14,10 @@ const OPTIONS =
   "--no-sandbox --disable-gpu --disable-quic --disable-background-networking --no-first-run " +
   "--disable-component-update --disable-sync";
 
+declare global {
+  var heard: string[];
+}
+
 /** The page as it is built: the test command builds it. */
 export const PAGE = new URL("../../dist/playground/index.html", import.meta.url).href;
 
@@ -151,15 +155,27 @@ export async function choose(page: Page, sheet: string, address: string): Promis
 /** Gives the page a file by its button. */
 export async function openFile(page: Page, name: string, bytes: Uint8Array): Promise<string> {
   const buffer = Buffer.from(bytes);
-  await page.locator("#status").evaluate((status) => (status.textContent = ""));
-  await page.setInputFiles("#open", { name, mimeType: "application/octet-stream", buffer });
-  await page.waitForFunction(() => {
-    const text = document.getElementById("status")!.textContent ?? "";
-    return document.querySelector("dialog[open]") !== null || /^(?!Reading )./.test(text);
+  // A cell chosen meanwhile is spoken of too: all that was said is kept, and the file is named in it.
+  await page.evaluate(() => {
+    const status = document.getElementById("status")!;
+    globalThis.heard = [];
+    new MutationObserver(() => globalThis.heard.push(status.textContent ?? "")).observe(status, {
+      childList: true,
+      characterData: true,
+    });
   });
-  const anyway = page.getByRole("button", { name: "Open anyway" });
-  if (await anyway.isVisible()) await anyway.click();
-  return said(page, /^(?!Reading )./);
+  await page.setInputFiles("#open", { name, mimeType: "application/octet-stream", buffer });
+  const answer = (isAsked: boolean) =>
+    page.waitForFunction(
+      ([file, asked]) =>
+        (asked && document.querySelector("dialog[open]") && "asked") ||
+        globalThis.heard.find((text) => text.includes(file) && !text.startsWith("Reading ")),
+      [name, isAsked] as const,
+    );
+  const first = await answer(true);
+  if ((await first.jsonValue()) !== "asked") return String(await first.jsonValue());
+  await page.getByRole("button", { name: "Open anyway" }).click();
+  return String(await (await answer(false)).jsonValue());
 }
 
 /** Saves what is open, and answers the file with what was said before. */
