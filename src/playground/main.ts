@@ -1,11 +1,11 @@
-import demoUrl from "../../examples/cherry-and-pear.xlsx";
 import packageJson from "../../package.json" with { type: "json" };
 import { mount } from "../pane/mount.js";
 import { Problem } from "../workbook/problem.js";
+import { demo } from "./demo.js";
 import { describedFunctions } from "./described.js";
 import { ask, type Said } from "./dialog.js";
 import { download, fileName } from "./download.js";
-import type { WorkbookFile } from "./file.js";
+import type { Readied, WorkbookFile } from "./file.js";
 import type { Grid } from "./grid.js";
 import type { Session } from "./session.js";
 import { texts } from "./texts.js";
@@ -35,31 +35,17 @@ void guarded(start);
 async function start(): Promise<void> {
   // Let the browser draw the page before the grid's code takes it.
   await new Promise(requestAnimationFrame);
-  // What reads the demo comes along meanwhile.
-  const [{ startGrid }] = await Promise.all([
-    import("./grid.js"),
-    import("./session.js"),
-    import("./file.js"),
-  ]);
+  const [{ startGrid }] = await Promise.all([import("./grid.js"), import("./session.js")]);
   grid = startGrid(byId("grid"), why.called);
-  await open({ name: texts.demo, bytes: await demo() });
+  await open(demo);
   openInput.onchange = () => void take(openInput.files?.[0]);
-  buttons.demo.onclick = () => void showDemo();
+  buttons.demo.onclick = () => void guarded(() => open(demo));
   buttons.save.onclick = () => void guarded(save);
   listenForDrops();
   addEventListener("beforeunload", (event) => {
     if (session?.isChanged()) event.preventDefault();
   });
   sideBySide();
-}
-
-async function demo(): Promise<Uint8Array> {
-  const [, base64 = ""] = demoUrl.split(",");
-  return Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
-}
-
-async function showDemo(): Promise<void> {
-  await guarded(async () => open({ name: texts.demo, bytes: await demo() }));
 }
 
 /** Opens what the user gave. */
@@ -72,8 +58,14 @@ async function take(file: File | undefined): Promise<void> {
     const { refuseHuge } = await import("../workbook/unpack.js");
     refuseHuge(file.size, file.name);
     say(texts.reading(file.name));
-    await open({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    await open(() => read({ name: file.name, bytes }));
   });
+}
+
+async function read(file: WorkbookFile): Promise<Readied> {
+  const { readFile } = await import("./file.js");
+  return readFile(file);
 }
 
 async function mayLeave(): Promise<boolean> {
@@ -82,11 +74,11 @@ async function mayLeave(): Promise<boolean> {
 }
 
 /** Shows a file that can be read, once the user has let go of what is open. */
-async function open(file: WorkbookFile): Promise<void> {
+async function open(ready: () => Readied | Promise<Readied>): Promise<void> {
   enable(false);
   try {
-    const { readFile } = await import("./file.js");
-    const readied = await readFile(file);
+    const readied = await ready();
+    const { name } = readied.file;
     if (!(await mayLeave())) return void say(texts.ready);
     const { openSession } = await import("./session.js");
     const opened = await openSession(grid, readied);
@@ -98,11 +90,11 @@ async function open(file: WorkbookFile): Promise<void> {
       version: packageJson.version,
       functions: Promise.resolve(describedFunctions),
     });
-    byId("file").textContent = file.name;
+    byId("file").textContent = name;
     session.grid.onSelectionChange(() => {
       if (session && !isBusy) say(why.of(session.grid) ?? texts.ready);
     });
-    say(`${texts.opened(file.name)} ${texts.ready}`);
+    say(`${texts.opened(name)} ${texts.ready}`);
   } finally {
     enable(true);
   }

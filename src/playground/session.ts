@@ -1,7 +1,7 @@
 import { CommandType } from "@univerjs/core";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { Workbook } from "../pane/port.js";
-import { writeFile, type Readied, type WorkbookFile, type Written } from "./file.js";
+import type { Readied, WorkbookFile, Written } from "./file.js";
 import type { Grid } from "./grid.js";
 import { GridSheets } from "./grid-sheets.js";
 import { stateOf } from "./grid-state.js";
@@ -62,7 +62,10 @@ export async function openSession(
     notKept: () => [...notKept],
     movedSheets: () =>
       before.sheets.filter(({ id }) => moved.has(id)).map(({ name }) => `"${name}"`),
-    write: () => writeFile(file, { before, after: stateOf(shown), moved }),
+    async write() {
+      const { writeFile } = await import("./file.js");
+      return writeFile(file, { before, after: stateOf(shown), moved });
+    },
     saved: () => void (isChanged = false),
     close: () => heard.dispose(),
   };

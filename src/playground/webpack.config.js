@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
+import { runnerImport } from "vite";
 import webpack from "webpack";
 import { functionsJson } from "../../scripts/functions-json.mjs";
 import { helpPage } from "../../scripts/help-page.mjs";
@@ -53,7 +55,10 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
         resourceRegExp: /^\.\/(?!en-)[\w-]+\.js$/,
         contextRegExp: /engine-render[\\/]lib[\\/]es$/,
       }),
-      new webpack.DefinePlugin({ DESCRIBED_FUNCTIONS: JSON.stringify(functions) }),
+      new webpack.DefinePlugin({
+        DESCRIBED_FUNCTIONS: JSON.stringify(functions),
+        DEMO: JSON.stringify(await demo()),
+      }),
       new CopyPlugin({
         patterns: [
           { from: "src/playground/playground.html", to: "index.html", info: { minimized: true } },
@@ -92,4 +97,14 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
 function beside(/** @type {string} */ css) {
   const ofThePage = css.match(/^(?::root|body) \{[^}]*\}/gm) ?? [];
   return `${ofThePage.join("\n")}\n@scope (.pane, .page-bar, dialog) {\n${css}\n}\n`;
+}
+
+/** The demo as the grid takes it. */
+async function demo() {
+  const imported = async (/** @type {string} */ name) => (await runnerImport(path(name))).module;
+  const { readFile } = /** @type {typeof import("./file.js")} */ (await imported("./file.ts"));
+  const { texts } = /** @type {typeof import("./texts.js")} */ (await imported("./texts.ts"));
+  const bytes = readFileSync(path("../../examples/cherry-and-pear.xlsx"));
+  const { data, lockedSheets } = await readFile({ name: texts.demo, bytes });
+  return { data, lockedSheets: [...lockedSheets] };
 }

@@ -145,6 +145,42 @@ describe("a file in the playground", () => {
     },
   );
 
+  it("that is dropped on the page opens; another dropped meanwhile is told to wait", async () => {
+    const file = (hive: string) =>
+      Buffer.from(excelFile({ sheets: { Dropped: sheetData({ A1: "Hive", A2: hive }) } })).toString(
+        "base64",
+      );
+    const told = await page.evaluate(
+      (files) => {
+        for (const [name, base64] of files) {
+          const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+          const dataTransfer = new DataTransfer();
+          dataTransfer.items.add(new File([bytes], name));
+          document
+            .getElementById("grid")!
+            .dispatchEvent(
+              new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
+            );
+        }
+        return document.getElementById("status")!.textContent;
+      },
+      [
+        ["first.xlsx", file("S01")],
+        ["second.xlsx", file("S02")],
+      ] as const,
+    );
+    expect(told).toMatch(/then open second\.xlsx again/);
+    const anyway = page.getByRole("button", { name: "Open anyway" });
+    await anyway
+      .or(page.getByText("first.xlsx", { exact: true }))
+      .first()
+      .waitFor();
+    if (await anyway.isVisible()) await anyway.click();
+    await page.getByText("first.xlsx", { exact: true }).waitFor();
+    const place = { sheet: "Dropped", row: 0, column: 0, rows: 2, columns: 1 };
+    expect((await read(page, place)).values).toEqual([["Hive"], ["S01"]]);
+  });
+
   it.each([
     ["yard.csv", "Hive,Bees", /is no \.xlsx file/],
     ["yard.xlsx", "no zip at all", /is not a workbook, or is damaged/],
