@@ -27,7 +27,9 @@ function addYard() {
   const sheet = workbook.addWorksheet("Yard", {
     views: [{ state: "frozen", xSplit: 1, ySplit: 1 }],
   });
-  sheet.addRow(HEADINGS).font = BOLD;
+  const headings = sheet.addRow(HEADINGS);
+  headings.font = BOLD;
+  headings.height = 30;
   for (const cells of rows) {
     const row = sheet.addRow(
       cells.map((cell) => (cell === "" ? null : (cell.day ?? cell.date ?? cell))),
@@ -45,6 +47,7 @@ function addYard() {
   );
   for (const address of ["M1", "N1", "O1", "P1", "Q1", "R1", "S1", "U1"])
     sheet.getCell(address).font = BOLD;
+  headings.eachCell((cell) => (cell.alignment = { wrapText: true, vertical: "top" }));
   const widths = [7, 9, 7, 11, 13, 15, 12, 9, 13, 15, 34, 3, 14, 9, 16, 13, 10, 13, 60, 3, 12];
   widths.forEach((width, k) => (sheet.getColumn(k + 1).width = width));
 }

@@ -77,6 +77,7 @@ function sheetData(
     rowCount: sheet.rowCount + MORE_ROWS,
     columnCount: Math.max(sheet.columnCount + MORE_COLUMNS, 20),
     mergeData: merges(sheet),
+    rowData: rowData(sheet),
     columnData: Object.fromEntries(
       Array.from({ length: sheet.columnCount }, (_, i) => [i, sheet.getColumn(i + 1)] as const)
         .filter(([, { width, hidden }]) => width !== undefined || hidden)
@@ -89,6 +90,19 @@ function sheetData(
       freeze: { xSplit: across, ySplit: down, startRow: down || -1, startColumn: across || -1 },
     }),
   };
+}
+
+/** A row's height in a file counts points; a row without one is as high as what it holds. */
+function rowData(sheet: Worksheet): NonNullable<IWorksheetData["rowData"]> {
+  const rows: Record<number, { h?: number; hd?: 1 }> = {};
+  sheet.eachRow({ includeEmpty: false }, ({ number, height, hidden }) => {
+    if (height === undefined && !hidden) return;
+    rows[number - 1] = {
+      ...(height && { h: Math.round((height * 4) / 3) }),
+      ...(hidden && { hd: 1 }),
+    };
+  });
+  return rows;
 }
 
 /** A column's width in a file counts characters. */

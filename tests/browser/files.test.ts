@@ -43,6 +43,11 @@ describe("a file in the playground", () => {
         expect(shown[r]![c], `row ${r + 1}, column ${c + 1}`).toEqual(value),
       ),
     );
+    // 30 points, of which 72 make an inch as 96 of a page's pixels do (CSS).
+    const height = await page.evaluate(() =>
+      globalThis.combTally!.session()!.grid.getSheetByName("Yard")!.getRowHeight(0),
+    );
+    expect(height).toBe(40);
 
     await typeInto(page, "Yard", "F2", "1-2");
     await typeInto(page, "Yard", "W2", "=COMB.BEES(E2:F2)");
