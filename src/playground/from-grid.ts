@@ -1,4 +1,4 @@
-import type { Cell, CellValue, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { Cell, CellValue, Table, Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { cellAddress } from "../workbook/area.js";
 import { eachCellOf, formulasOf } from "../workbook/formulas.js";
 import { toSheetTable } from "../workbook/tables.js";
@@ -153,24 +153,35 @@ function bringTables(
   for (const table of after.tables) {
     const was = before.tables.find(({ name }) => name === table.name);
     if (was && sameRange(was, table) && sameHeadings(worksheet, table)) continue;
-    const { style, totals } = formerly(worksheet, table.name);
-    if (was) worksheet.removeTable(table.name);
+    const former = worksheet.getTables().find((other) => toSheetTable(other).name === table.name);
     const { startRow, startColumn, endRow, endColumn } = table.range;
+    const hasTotals = former !== undefined && hasTotalsUnder(former, table);
     const headings = headingsOf(worksheet, table);
+    if (was) worksheet.removeTable(table.name);
     worksheet.addTable({
       name: table.name,
       ref: cellAddress(startRow + 1, startColumn + 1),
       headerRow: true,
-      totalsRow: false,
-      ...(style && { style }),
-      columns: headings.map((name) => ({ name, filterButton: true })),
+      totalsRow: hasTotals,
+      ...(former?.model.style && { style: former.model.style }),
+      columns: headings.map((name, i) => {
+        const { totalsRowLabel, totalsRowFunction } = former?.model.columns[i] ?? {};
+        const totals = {
+          ...(totalsRowLabel && { totalsRowLabel }),
+          ...(totalsRowFunction && { totalsRowFunction }),
+        };
+        return { name, filterButton: true, ...(hasTotals && totals) };
+      }),
       rows: Array.from({ length: Math.max(endRow - startRow, 1) }, () => headings.map(() => null)),
     });
     // The library writes a table's rows over the cells: they are put back.
-    for (let row = startRow; row <= endRow + totals; row++) {
+    for (let row = startRow; row <= endRow + (hasTotals ? 1 : 0); row++) {
       for (let column = startColumn; column <= endColumn; column++) {
         const key = `${row},${column}`;
         const cell = cellAt(worksheet, key);
+        // A total whose heading changed is the library's formula, by the new name.
+        const isUntouched = sameContent(before.cells.get(key), after.cells.get(key));
+        if (row > endRow && cell.formula && isUntouched) continue;
         if (row === startRow) cell.value = headings[column - startColumn]!;
         else cell.value = contentOf(after.cells.get(key), filled.get(`${after.id}!${key}`), cell);
       }
@@ -178,9 +189,15 @@ function bringTables(
   }
 }
 
-function formerly(worksheet: Worksheet, name: string) {
-  const table = worksheet.getTables().find((other) => toSheetTable(other).name === name);
-  return { style: table?.model.style, totals: table?.model.totalsRow ? 1 : 0 };
+/** Whether the file's row of totals still stands under a table's rows, column for column. */
+function hasTotalsUnder(former: Table, { range }: GridTable): boolean {
+  const { totals, left, right, bottom } = toSheetTable(former);
+  return (
+    totals === 1 &&
+    bottom === range.endRow + 2 &&
+    left === range.startColumn + 1 &&
+    right === range.endColumn + 1
+  );
 }
 
 function headingsOf(worksheet: Worksheet, { range }: GridTable): string[] {

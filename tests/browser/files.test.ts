@@ -105,7 +105,11 @@ describe("a file in the playground", () => {
       name: "Hives",
       ref: "A1",
       headerRow: true,
-      columns: [{ name: "Hive" }, { name: "Bees" }],
+      totalsRow: true,
+      columns: [
+        { name: "Hive", totalsRowLabel: "In all" },
+        { name: "Bees", totalsRowFunction: "sum" },
+      ],
       rows: [
         ["S1", 7],
         ["S2", 8],
@@ -117,11 +121,13 @@ describe("a file in the playground", () => {
     const { bytes } = await saveFile(page);
     expect(await faultsOf(bytes)).toEqual([]);
     const sheet = (await bookOf(bytes)).getWorksheet("Yard")!;
-    expect(sheet.getTables()[0]!.model.columns.map(({ name }) => name)).toEqual([
-      "Hive",
-      "Frames of bees",
-    ]);
+    const { totalsRow, columns } = sheet.getTables()[0]!.model;
+    expect(columns.map(({ name }) => name)).toEqual(["Hive", "Frames of bees"]);
     expect(sheet.getCell("B3").value).toBe(8);
+    expect(totalsRow).toBe(true);
+    expect([columns[0]!.totalsRowLabel, columns[1]!.totalsRowFunction]).toEqual(["In all", "sum"]);
+    // The library reads no result of a row of totals.
+    expect(rowsOf(bytes, "Yard")[3]!.slice(0, 2)).toEqual(["In all", 15]);
   });
 
   it.skipIf(spawnSync("soffice", ["--version"]).status !== 0)(
