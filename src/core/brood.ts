@@ -1,7 +1,7 @@
 import { CELL_DENSITIES, cellsOfSide, patchOf, type CellDensity } from "./cells.js";
 import { Refusal } from "./refusal.js";
 import { equivalent, sideArea, type FrameSize } from "./comb.js";
-import { exactly, scale, sum, type Estimate } from "./estimate.js";
+import { bothNotes, exactly, scale, sum, type Estimate } from "./estimate.js";
 import { sources } from "./sources.js";
 
 /**
@@ -146,6 +146,6 @@ function times(combs: Estimate, percent: Estimate): Estimate {
     middle: (combs.middle * percent.middle) / 100,
     high,
     dead: combs.dead,
-    note: [combs.note, percent.note].filter((note) => note !== "").join("; "),
+    note: bothNotes(combs.note, percent.note),
   };
 }

@@ -73,7 +73,7 @@ export function fromColumn(name: string, values: ReadonlyMap<string, unknown>): 
       value === null ? missing(term) : parse(term.label, term.value, value, written),
     ];
   });
-  const grades = readGrades(take, written);
+  const grades = readGrades(mostGrades(read.keys()), take, written);
   const unknown = [...read.keys()].find((label) => !leftOut(read.get(label)));
   if (unknown !== undefined) {
     throw new Refusal(unknownTerm(unknown));
@@ -130,8 +130,13 @@ function missing(term: Term): unknown {
   return term.missing === "" ? null : frameOf(String(term.missing));
 }
 
-function readGrades(take: (label: string) => unknown, written: Written): Grade[] {
-  const rows = Array.from({ length: 99 }, (_, i) => {
+/** The number of the last grade that a label names. */
+function mostGrades(labels: Iterable<string>): number {
+  return Math.max(0, ...Array.from(labels, (label) => Number(GRADE_LABEL.exec(label)?.[1] ?? 0)));
+}
+
+function readGrades(most: number, take: (label: string) => unknown, written: Written): Grade[] {
+  const rows = Array.from({ length: most }, (_, i) => {
     const part = (key: keyof typeof GRADE_PARTS): unknown => {
       const label = `grade ${i + 1} ${key}`;
       const value = take(label);

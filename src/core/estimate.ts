@@ -29,14 +29,20 @@ export function between(low: number, high: number, note = ""): Estimate {
 export function sum(boxes: readonly Estimate[]): Estimate {
   if (boxes.length === 1) return boxes[0]!;
   let [low, middle, high]: [number, number, number | null] = [0, 0, 0];
+  let note = "";
   for (const box of boxes) {
     low += box.low;
     middle += box.middle;
     high = high === null || box.high === null ? null : high + box.high;
+    note = bothNotes(note, box.note);
   }
   const dead = middle === 0 && boxes.some((box) => box.dead);
-  const notes = boxes.map((box) => box.note).filter((note) => note !== "");
-  return { low, middle, high, dead, note: notes.join("; ") };
+  return { low, middle, high, dead, note };
+}
+
+/** What is to be known of two figures of which one is made. */
+export function bothNotes(first: string, second: string): string {
+  return first === "" || second === "" ? first + second : `${first}; ${second}`;
 }
 
 /** An estimate in another unit, by a conversion under which more stays more. */

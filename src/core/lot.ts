@@ -58,14 +58,34 @@ export interface LotCount {
  * @param inLot - hives in the lot, opened or not; null where every hive was opened
  * @throws Refusal for an empty sample, a lot smaller than it, and a hive seen twice without days
  */
-export function lotOf(contract: Contract, looks: readonly Look[], inLot: number | null): Lot {
-  const latest = latestLooks(looks);
+export function lotOf(contract: Contract, looks: Iterable<Look>, inLot: number | null): Lot {
+  const latest = latestLooks(Array.from(looks, (look) => judged(contract, look)));
   if (latest.length === 0) throw new Refusal("no hive is opened: give the yard sheet's rows");
   const size = inLot ?? latest.length;
   if (!Number.isInteger(size) || size < latest.length) {
     throw new Refusal(`a lot of ${size} hives, and ${latest.length} of them are opened`);
   }
-  return { hives: latest.map((look) => openedHive(contract, look)), size };
+  const hives = latest.map(({ opened }) => {
+    if (opened instanceof Refusal) throw opened;
+    return opened;
+  });
+  return { hives, size };
+}
+
+/** A look as the contract counts it, or why it cannot, which is told only where the look counts. */
+interface Judged extends Pick<Look, "id" | "day"> {
+  readonly opened: OpenedHive | Refusal;
+}
+
+/** Judged as soon as it is read, so that of a large lot no figures need be kept. */
+function judged(contract: Contract, look: Look): Judged {
+  const { id, day } = look;
+  try {
+    return { id, day, opened: openedHive(contract, look) };
+  } catch (error) {
+    if (error instanceof Refusal) return { id, day, opened: error };
+    throw error;
+  }
 }
 
 /**

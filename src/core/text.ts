@@ -8,6 +8,8 @@ export type Token =
 const VULGAR_FRACTION = /[\u00BC-\u00BE\u2150-\u215E\u2189]/gu;
 const DASH = /[\p{Pd}\u2212]/gu;
 const FOREIGN_DIGIT = /[^\P{Nd}0-9]/gu;
+/** What needs no respelling, as nearly all that people write. */
+const PLAIN = /^[!-~]+(?: [!-~]+)*$/;
 const TOKEN = /\s*(?:(\d+(?:[.,]\d+)?|[.,]\d+)|<(\d+)\/(\d+)>|(\p{L}+\.?)|([^\s\p{L}\d]))/uy;
 
 /** The value of a digit of any script: digits stand in runs of ten, from nought to nine. */
@@ -26,6 +28,7 @@ function digitValue(digit: string): string {
  * sign (`½`) becomes `<1/2>`, so that `7½` is not taken for `71/2`.
  */
 export function normalise(text: string): string {
+  if (PLAIN.test(text)) return text.toLowerCase();
   return text
     .replace(VULGAR_FRACTION, (sign) => ` <${sign.normalize("NFKC").replace("\u2044", "/")}> `)
     .normalize("NFKC")

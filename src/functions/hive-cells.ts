@@ -34,6 +34,13 @@ interface TextsRead {
   readonly texts: Map<string, Estimate>;
 }
 
+/** Columns of a sheet that has its own heading row: which, by what names, and the number of its first row. */
+export interface OfSheet {
+  readonly columns: readonly number[];
+  readonly headings: readonly string[];
+  readonly firstRow: number;
+}
+
 /**
  * Columns of a sheet, one hive a row, under the name by which messages speak of them. Every cell is
  * read where it is asked for, so that a bad row spoils that row alone.
@@ -44,32 +51,37 @@ export class HiveCells {
   private readonly datesSeen = new Map<number, boolean>();
   private textsRead: TextsRead = { kind: null, writing: null, year: null, texts: new Map() };
 
+  /** @param block - the cells; of a sheet all of it, which is not copied, its heading row first */
   constructor(
     readonly name: string,
-    readonly cells: readonly (readonly unknown[])[],
-    /** Where a sheet's own headings and rows are known: the columns' names, the number of row 0. */
-    private readonly headings: readonly string[] | null = null,
-    private readonly firstRow = 1,
+    private readonly block: readonly (readonly unknown[])[],
+    private readonly sheet: OfSheet | null = null,
   ) {
-    this.rows = cells.length;
-    this.width = cells[0]?.length ?? 0;
+    this.rows = block.length - (sheet === null ? 0 : 1);
+    this.width = sheet === null ? (block[0]?.length ?? 0) : sheet.columns.length;
   }
 
   /** Columns of a sheet that has its own headings, where one row is one hive and not one for all. */
   get isOfSheet(): boolean {
-    return this.headings !== null;
+    return this.sheet !== null;
+  }
+
+  /** The cell as it stands, whatever it is. A single row serves every hive. */
+  raw(i: number, k = 0): unknown {
+    const row = this.rows === 1 ? 0 : i;
+    if (this.sheet === null) return this.block[row]?.[k];
+    return this.block[row + 1]?.[this.sheet.columns[k]!];
   }
 
   /** Nothing is written in the row, or nothing but the 0 that a blank cell may have become. */
   isEmpty(i: number): boolean {
-    const row = this.row(i);
-    for (const cell of row) if (!isBlankOrZero(cell)) return false;
+    for (let k = 0; k < this.width; k++) if (!isBlankOrZero(this.raw(i, k))) return false;
     return true;
   }
 
   /** The cell, null where it is blank; an error that stands in the sheet is passed on. */
   cell(i: number, k = 0): unknown {
-    const cell = this.row(i)[k];
+    const cell = this.raw(i, k);
     if (cell instanceof CellError) throw cell;
     return isBlank(cell) ? null : cell;
   }
@@ -166,24 +178,23 @@ export class HiveCells {
   }
 
   private where(i: number, k: number): string {
-    if (this.headings !== null) return `"${this.headings[k]}", row ${i + this.firstRow}`;
+    if (this.sheet !== null) return `"${this.sheet.headings[k]}", row ${i + this.sheet.firstRow}`;
     const column = this.width > 1 ? `, column ${k + 1}` : "";
-    const row = this.rows > 1 ? `, row ${i + this.firstRow}` : "";
+    const row = this.rows > 1 ? `, row ${i + 1}` : "";
     return `${this.name}${row}${column}`;
-  }
-
-  /** A single row serves every hive. */
-  private row(i: number): readonly unknown[] {
-    return this.cells[this.rows === 1 ? 0 : i] ?? [];
   }
 
   /** A column of four figures or more that are mostly dates was never a column of counts. */
   private isDateColumn(k: number): boolean {
     const known = this.datesSeen.get(k);
     if (known !== undefined) return known;
-    const filled = this.cells.filter((row) => !isBlankOrZero(row[k])).length;
-    const dates = this.cells.filter((row) => typeof row[k] === "number" && isDateSerial(row[k]));
-    const isDates = filled >= 4 && dates.length * 2 > filled;
+    let [filled, dates] = [0, 0];
+    for (let i = 0; i < this.rows; i++) {
+      const cell = this.raw(i, k);
+      if (!isBlankOrZero(cell)) filled++;
+      if (typeof cell === "number" && isDateSerial(cell)) dates++;
+    }
+    const isDates = filled >= 4 && dates * 2 > filled;
     this.datesSeen.set(k, isDates);
     return isDates;
   }
@@ -228,9 +239,9 @@ export function checkRows([first, ...others]: readonly (HiveCells | null)[]): vo
  * blanks stay blank, and a cell that is refused has its error alone.
  */
 export function eachCell(cells: HiveCells, body: (i: number, k: number) => Cell): Cell[][] {
-  return cells.cells.map((row, i) =>
-    row.map((cell, k) => {
-      if (isBlankOrZero(cell)) return "";
+  return Array.from({ length: cells.rows }, (_, i) =>
+    Array.from({ length: cells.width }, (_, k) => {
+      if (isBlankOrZero(cells.raw(i, k))) return "";
       try {
         return cells.named(i, k, () => body(i, k));
       } catch (error) {

@@ -87,11 +87,13 @@ export function coversOf(
       `${cover.name} has ${cover.width} columns and the brood ${boxes}: give one, or one a box`,
     );
   }
-  return Array.from({ length: boxes }, (_, k) => {
+  const covers: (Estimate | null)[] = [];
+  for (let k = 0; k < boxes; k++) {
     const column = cover?.width === 1 ? 0 : k;
-    const cell = cover?.cell(i, column);
-    return isBlankOrZero(cell) ? null : cover!.estimate(i, column, "percent", writing, null);
-  });
+    const isJudged = cover !== null && !isBlankOrZero(cover.cell(i, column));
+    covers.push(isJudged ? cover.estimate(i, column, "percent", writing, null) : null);
+  }
+  return covers;
 }
 
 function storesAt(

@@ -18,8 +18,7 @@ export function lotOfSheet(
   lot: string | null,
   size: number | null,
 ): Lot {
-  const looks = looksOfSheet(yard, contract, lot);
-  return lotOf(contract, looks, size);
+  return lotOf(contract, readLooks(yard, contract, lot), size);
 }
 
 /** A look with the row of the sheet that it stands in, counted from 1 under the headings. */
@@ -36,30 +35,44 @@ export function looksOfSheet(
   contract: Contract,
   lot: string | null,
 ): SheetLook[] {
+  return [...readLooks(yard, contract, lot)];
+}
+
+/** The same one by one, for who need not keep them. */
+function* readLooks(
+  yard: unknown[][],
+  contract: Contract,
+  lot: string | null,
+): Generator<SheetLook, void> {
   const sheet = yardSheet(yard);
   const looks = sheet.looks(contract);
   const ids = sheet.column("hive")!;
-  const lots = sheet.column("lot");
+  const [lots, pallets, dates] = [
+    sheet.column("lot"),
+    sheet.column("pallet"),
+    sheet.column("date"),
+  ];
   if (lot !== null && lots === null) {
     throw new Refusal(`lot ${quote(lot)} is asked for, and the sheet has no lot column`);
   }
-  const found: SheetLook[] = [];
+  const wanted = lot === null ? null : normalise(lot);
+  let found = 0;
   for (let i = 0; i < sheet.rows; i++) {
-    if (lot !== null && normalise(lots!.text(i) ?? "") !== normalise(lot)) continue;
+    if (wanted !== null && normalise(lots!.text(i) ?? "") !== wanted) continue;
     if (ids.isEmpty(i)) {
       if (!looks.bees.isEmpty(i)) throw new Refusal(`row ${i + 2} has counts and no hive id`);
       continue;
     }
-    found.push({
+    found++;
+    yield {
       id: ids.text(i)!,
-      pallet: sheet.column("pallet")?.text(i) ?? null,
-      day: dayAt(sheet.column("date"), i, contract),
+      pallet: pallets?.text(i) ?? null,
+      day: dayAt(dates, i, contract),
       hive: hiveAt(looks, i, contract),
       row: i + 1,
-    });
+    };
   }
-  if (lot !== null && found.length === 0) {
+  if (lot !== null && found === 0) {
     throw new Refusal(`no opened hive stands in the lot ${quote(lot)}`);
   }
-  return found;
 }

@@ -45,7 +45,7 @@ export function READING(
     const parts = part === "all" ? order : [part];
     return Array.from({ length: cells.rows }, (_, i) =>
       Array.from({ length: cells.width }, (_, k) => {
-        if (isBlankOrZero(cells.cells[i]![k])) return parts.map(() => "");
+        if (isBlankOrZero(cells.raw(i, k))) return parts.map(() => "");
         return attempt(parts.length, () => {
           const estimate = cells.estimate(i, k, kind, writing, yearOf(i))!;
           return parts.flatMap((p) =>

@@ -11,11 +11,11 @@ export function beside(columns: readonly (HiveCells | null)[]): HiveCells {
   const given = columns.filter((column) => column !== null);
   const [longest, ...others] = given.sort((one, other) => other.rows - one.rows);
   if (longest === undefined) throw new Refusal("no column is given");
-  checkRows([longest, ...others]);
-  const cells = longest.cells.map((row, i) => [
-    ...row,
-    ...others.flatMap((other) => other.cells[other.rows === 1 ? 0 : i]!),
-  ]);
+  const all = [longest, ...others];
+  checkRows(all);
+  const cells = Array.from({ length: longest.rows }, (_, i) =>
+    all.flatMap((column) => Array.from({ length: column.width }, (_, k) => column.raw(i, k))),
+  );
   return new HiveCells(longest.name, cells);
 }
 

@@ -51,7 +51,6 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
     cell instanceof CellError ? "" : String(cell ?? ""),
   );
   const { roles, doubts } = matchHeadings(headings);
-  const body = cells.slice(1);
   const columnsOf = (role: Role): number[] => roles.flatMap((r, i) => (r === role ? [i] : []));
 
   const missing = (role: Role, example: string): never => {
@@ -71,8 +70,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
 
   const pick = (columns: readonly number[]): HiveCells => {
     const names = columns.map((k) => headings[k]!.replace(/\s+/g, " ").trim());
-    const cells = body.map((row) => columns.map((k) => row[k]));
-    return new HiveCells(names.join(" and "), cells, names, 2);
+    return new HiveCells(names.join(" and "), cells, { columns, headings: names, firstRow: 2 });
   };
   const column = onceEach((role: Role) => {
     const columns = columnsOf(role);
@@ -84,7 +82,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
     );
 
   return {
-    rows: body.length,
+    rows: cells.length - 1,
     column,
     sign: onceEach((sign: Sign) => {
       const { columns, doubts } = matchSigns(headings);

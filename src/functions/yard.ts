@@ -38,7 +38,7 @@ export interface Column {
 const own = (heading: string, role: "hive" | "lot" | "pallet"): Column => ({
   heading,
   own: (yard, i) => {
-    const cell = yard.column(role)?.cells[i]?.[0];
+    const cell = yard.column(role)?.raw(i);
     return isBlankOrZero(cell) ? "" : (cell as Cell);
   },
   cell: () => "",

@@ -66,3 +66,8 @@ export const TERMS: (string | number)[][] = [
   ["grade 3 name", "Light"],
   ["grade 3 frames", 6],
 ];
+
+export const FRAMES_ONLY = TERMS.filter(([term]) => term !== "brood" && term !== "laying queen");
+export const LOT_TERMS = [...TERMS, ["grade 1 fee", 68], ["grade 2 fee", 60], ["grade 3 fee", 45]];
+/** A range that is left out. */
+export const NONE = undefined as unknown as unknown[][];

@@ -47,6 +47,19 @@ describe("LOT under a contract", () => {
     });
   });
 
+  it("asks for what was not judged in a hive's latest look, and not in one before it", () => {
+    const sheet = (first: string, second: string): unknown[][] => [
+      [...HEADINGS, "Queen"],
+      [...hive("1", 9, "", 46108), first],
+      [...hive("1", 10, "", 46110), second],
+    ];
+    const asked = TERMS(["laying queen", "yes"]);
+    expect(lot(sheet("?", "yes"), 40, asked)).toMatchObject({
+      "Average frames": [10, expect.anything()],
+    });
+    expect(lot(sheet("yes", "?"), 40, asked)).toBe("hive 1: queen is asked for and is not judged");
+  });
+
   it("shows an average just under what is asked as under it", () => {
     // (8 + 7.9992) / 2 = 7.9996, which two decimals would make 8.
     expect(lot(yard(hive("1", 8), hive("2", 7.9992)), 40, TERMS())).toMatchObject({

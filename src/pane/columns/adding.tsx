@@ -126,9 +126,9 @@ export function Adding({ sheets, yard, open }: Props) {
 
 function contractColumn({ headings, values, place }: Yard): HiveCells | null {
   const k = matchHeadings(headings).roles.indexOf("contract");
-  const cells = values.slice(1).map((row) => [row[k]]);
-  if (k < 0 || cells.every(([cell]) => isBlankOrZero(cell))) return null;
-  return new HiveCells(headings[k]!, cells, [headings[k]!], place.row + 2);
+  if (k < 0 || values.slice(1).every((row) => isBlankOrZero(row[k]))) return null;
+  const of = { columns: [k], headings: [headings[k]!], firstRow: place.row + 2 };
+  return new HiveCells(headings[k]!, values, of);
 }
 
 function attempt(read: () => Contract | null): Contract | null | string {

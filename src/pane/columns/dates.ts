@@ -43,12 +43,11 @@ export function datesIn(yard: Yard, contractOf: (i: number) => Contract | null):
   const { roles } = matchHeadings(yard.headings);
   const body = yard.values.slice(1);
   const columnAt = (k: number): HiveCells =>
-    new HiveCells(
-      yard.headings[k]!,
-      body.map((row) => [row[k]]),
-      [yard.headings[k]!],
-      yard.place.row + 2,
-    );
+    new HiveCells(yard.headings[k]!, yard.values, {
+      columns: [k],
+      headings: [yard.headings[k]!],
+      firstRow: yard.place.row + 2,
+    });
   const inspected = roles.includes("date") ? columnAt(roles.indexOf("date")) : null;
   const repairs: Dates["repairs"][number][] = [];
   const left: Dates["left"][number][] = [];
