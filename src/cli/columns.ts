@@ -2,6 +2,7 @@ import { quote } from "../core/refusal.js";
 import { STANDARDS } from "../core/standards.js";
 import { CellError, type Cell } from "../functions/cells.js";
 import { call } from "../functions/declare.js";
+import { unfitName } from "../functions/formula-text.js";
 import { yardColumns } from "../functions/yard.js";
 import { addressOf, cellAddress, overlaps, valuesIn, type Area } from "../workbook/area.js";
 import { MAX_CELLS } from "../workbook/engine.js";
@@ -72,6 +73,8 @@ const WIDTH = 17;
 
 function argumentsOf(reference: string, { termsName, contract }: Grading): string {
   if (contract === null) return `${reference},${termsName}`;
+  const unfit = unfitName(contract);
+  if (unfit !== null) throw new Problem(`${unfit[0]!.toUpperCase()}${unfit.slice(1)}.`);
   return `${reference},${termsName},"${contract.replace(/"/g, '""')}"`;
 }
 

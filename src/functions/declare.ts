@@ -88,8 +88,7 @@ function checked(rows: Cell[][]): Cell[][] {
 export function call(fn: SheetFunction, values: readonly unknown[], maxCells: number): Cell[][] {
   const cellsIn = values.reduce<number>((sum, value) => sum + countCells(value), 0);
   if (cellsIn > maxCells) return tooLarge(cellsIn, maxCells);
-  const required = fn.parameters.filter((p) => !p.optional);
-  const missing = required.find((_, i) => values[i] === null || values[i] === undefined);
+  const missing = fn.parameters.find((p, i) => !p.optional && (values[i] ?? null) === null);
   if (missing)
     return [[new CellError("#VALUE!", `${missing.name}: left out, and ${fn.id} needs it`)]];
   const rows = (fn.evaluate as (...values: unknown[]) => Cell[][])(...values);

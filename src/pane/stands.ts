@@ -1,6 +1,6 @@
 /** What must stand before and after a change, the same for every workbook. */
 import { address, cellOf } from "./places.js";
-import type { Entry, Place } from "./port.js";
+import type { Block, Entry, Place } from "./port.js";
 
 type Entries = readonly (readonly Entry[])[];
 
@@ -63,6 +63,17 @@ export function turned(place: Place, entries: Entries, put: Entries): string | n
 
 export function isFormula(entry: Entry): entry is string {
   return typeof entry === "string" && entry.startsWith("=");
+}
+
+/** Whether a cell of a block holds a formula: in a cell of text, `=x` may be a text. */
+export function holdsFormula(
+  { entries, values, formats }: Pick<Block, "entries" | "values" | "formats">,
+  row: number,
+  column: number,
+): boolean {
+  const entry = entries[row]?.[column] ?? "";
+  const isText = formats[row]?.[column] === "@" && values[row]?.[column] === entry;
+  return isFormula(entry) && !isText;
 }
 
 /** Every block that a step holds has the size of its place. */

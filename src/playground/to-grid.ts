@@ -8,6 +8,7 @@ import {
 } from "@univerjs/core";
 import type { Cell, Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { CellError } from "../functions/cells.js";
+import { typed } from "../pane/stands.js";
 import { areaOn } from "../workbook/area.js";
 import { eachCellOf, formulasOf, type Formula } from "../workbook/formulas.js";
 import { tablesOf, type SheetTable } from "../workbook/tables.js";
@@ -120,9 +121,10 @@ function valueData(value: unknown, isText: boolean): ICellData {
   if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
   if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
   if (value instanceof CellError) return { v: value.code, t: CellValueType.STRING };
-  // Else the grid makes a date of 7-8 as soon as the cell is touched.
-  const t = isText || /\d/.test(String(value)) ? CellValueType.FORCE_STRING : CellValueType.STRING;
-  return { v: String(value), t };
+  const text = String(value);
+  // Else the grid makes a date of 7-8 as soon as the cell is touched, and an error of "#N/A".
+  const mayTurn = isText || /\d/.test(text) || typed(text, "General") !== text;
+  return { v: text, t: mayTurn ? CellValueType.FORCE_STRING : CellValueType.STRING };
 }
 
 function merges(sheet: Worksheet): IRange[] {

@@ -3,6 +3,7 @@ import { unzip } from "@cj-tech-master/excelts/archive";
 import { installFormulaEngine } from "@cj-tech-master/excelts/formula";
 import { refuseBoundless } from "./bounds.js";
 import { takeLinksOff } from "./links.js";
+import { refuseNested } from "./nesting.js";
 import { Problem, reason } from "./problem.js";
 import { toSheetTable } from "./tables.js";
 import { unpack, type Parts } from "./unpack.js";
@@ -35,6 +36,7 @@ export async function openWorkbook(bytes: Uint8Array, name: string): Promise<Ope
       `${name} is saved as Strict Open XML. Save it in Excel as an Excel Workbook (.xlsx) first.`,
     );
   }
+  refuseNested(parts, name);
   refuseBoundless(parts, name);
   try {
     const workbook = await load(parts);

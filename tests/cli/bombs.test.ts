@@ -1,6 +1,7 @@
 import { open } from "node:fs/promises";
 import { describe, expect, it } from "vitest";
 import { excelFile, sheetData, spill, table, type FileParts } from "./excel-file.js";
+import { isDeeper } from "../../src/workbook/nesting.js";
 import { folder } from "./folder.js";
 
 const YARD = sheetData({ A1: "Hive", B1: "Bees", A2: "S1", B2: 7 });
@@ -141,6 +142,46 @@ describe("a few letters that ask for more cells than memory holds are refused", 
       "Almond Board of California",
     );
     expect(code).toBe(0);
+  });
+});
+
+describe("XML within XML", () => {
+  const within = (depth: number, inside = "") =>
+    "<a>".repeat(depth) + inside + "</a>".repeat(depth);
+  const deep = (text: string) => isDeeper(new TextEncoder().encode(text), 3);
+
+  it.each([
+    ["xl/sharedStrings.xml", "sst"],
+    ["xl/theme/theme1.xml", "theme"],
+    ["xl/worksheets/_rels/sheet1.xml.rels", "Relationships"],
+  ])("200,000 deep is refused in %s before it is read", async (path, root) => {
+    const nested = `<${root}>${within(200_000)}</${root}>`;
+    expect(await refused(withParts({ [path]: nested }))).toBe(
+      `/yard.xlsx is not opened: its part ${path} is nested more than 1,000 deep, which no ` +
+        "spreadsheet writes. Open it in Excel, and save it again.\n",
+    );
+  });
+
+  // Each by hand: how many elements stand within one another.
+  it.each([
+    [within(3), false],
+    [within(4), true],
+    ["<a/>".repeat(9), false],
+    [within(3, "<a/>"), false],
+    ['<a b="/>">'.repeat(4), true],
+    ["<a b='>'/>".repeat(9), false],
+    [`<a b="'>"/>`.repeat(9), false],
+    [`<?xml version="1.0"?>${within(3)}`, false],
+    [within(3, `<!-- ${within(9)} -->`), false],
+    [within(3, "<![CDATA[<a><a><a> ]] > <a>]]>"), false],
+    ["<a><a><!-- </a></a> --><a><a>", true],
+    ["</a></a></a></a>" + within(4), true],
+    ["<a>".repeat(3) + "<a", false],
+    ["<a>".repeat(3) + '<a b="', false],
+    ["text, and no element", false],
+    ["", false],
+  ])("%s is deeper than three: %s", (text, isSo) => {
+    expect(deep(text)).toBe(isSo);
   });
 });
 

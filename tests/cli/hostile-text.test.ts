@@ -36,6 +36,20 @@ const formulas = (book: Workbook): string[] => {
   return found;
 };
 
+it("refuses a contract whose name is longer than a text in a formula may be", async () => {
+  // 255 signs are what Excel takes (from memory).
+  const graded = async (length: number) => {
+    const name = "x".repeat(length);
+    const book = yardBook(yard("S"), terms(name));
+    const test = await folder({ "yard.xlsx": await bytesOf(book) });
+    return { ...(await test.run("grade", "yard.xlsx")), files: await test.names() };
+  };
+  expect((await graded(255)).files).toContain("yard-graded.xlsx");
+  const refused = await graded(256);
+  expect(refused.err).toContain("a formula can name one of up to 255 signs");
+  expect([refused.code, refused.files]).toEqual([1, ["yard.xlsx"]]);
+});
+
 describe.each(HOSTILE)("the text %s, as hive, lot, count, note, contract and grade", (text) => {
   it("stays a text in a workbook that is graded", async () => {
     const test = await folder({ "yard.xlsx": await bytesOf(yardBook(yard(text), terms(text))) });

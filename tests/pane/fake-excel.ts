@@ -547,9 +547,14 @@ function readAs(entry: Entry, format: string): Omit<Kept, "format"> & { format?:
   if (format === "@" || entry === "") return { formula: entry, value: entry };
   if (entry.startsWith("'")) return { formula: entry.slice(1), value: entry.slice(1) };
   if (entry.startsWith("=")) {
-    return { formula: entry.replace(/\b[a-z]+(?=\()/g, (name) => name.toUpperCase()), value: 0 };
+    const spelt = entry.replace(/"[^"]*"|\b[a-z]+(?=\()/g, (part) =>
+      part.startsWith('"') ? part : part.toUpperCase(),
+    );
+    return { formula: spelt, value: 0 };
   }
-  if (/^\d+(\.\d+)?$/.test(entry)) return { formula: Number(entry), value: Number(entry) };
+  if (/^-?\d+(\.\d+)?$/.test(entry)) return { formula: Number(entry), value: Number(entry) };
+  // Lotus began its formulas so, and Excel goes on with it.
+  if (/^[+\-@]/.test(entry)) return { formula: `=${entry}`, value: 0 };
   // Any serial does: which one is the calendar's business.
   if (/^\d{1,2}[-/]\d{1,2}$/.test(entry))
     return { formula: 46_211, value: 46_211, format: "d-mmm" };

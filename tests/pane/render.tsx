@@ -2,10 +2,9 @@ import axe from "axe-core";
 import { JSDOM, type DOMWindow } from "jsdom";
 import type { ComponentType } from "preact";
 import type { ListedFunction, Pane } from "../../src/pane/context.js";
-import type { Step } from "../../src/pane/port.js";
-import type { MemoryWorkbook } from "./memory.js";
+import type { Step, Workbook } from "../../src/pane/port.js";
 
-/** A view or the whole pane, drawn in jsdom over a workbook in memory. */
+/** A view or the whole pane, drawn in jsdom over a workbook. */
 export interface Drawn {
   readonly window: DOMWindow;
   readonly page: Document;
@@ -19,7 +18,7 @@ const FUNCTIONS: readonly ListedFunction[] = [
 ];
 
 /** Preact draws into the page that is global as it is loaded, so that each test file has one page. */
-export async function draw(View: ComponentType, workbook: MemoryWorkbook): Promise<Drawn> {
+export async function draw(View: ComponentType, workbook: Workbook): Promise<Drawn> {
   const { window } = new JSDOM(
     '<!doctype html><html lang="en"><head><title>Pane</title></head><body><main id="pane"></main></body></html>',
     { runScripts: "outside-only" },

@@ -6,6 +6,7 @@ import { cells, literal, type Argument } from "../formula.js";
 import type { Block, Region } from "../port.js";
 import { CellError } from "../../functions/cells.js";
 import { contractNamed, contractOfRow } from "../../functions/contracts.js";
+import { unfitName } from "../../functions/formula-text.js";
 import { HiveCells } from "../../functions/hive-cells.js";
 import type { Contract } from "../../core/contract.js";
 
@@ -94,10 +95,13 @@ export function contractAt(
 /**
  * The one contract of a choice; null where the sheet says it row by row.
  *
- * @throws Refusal that names the term that is at fault
+ * @throws Refusal that names the term that is at fault, or a name that no formula can hold
  */
 export function contractOfChoice(choice: ContractChoice): Contract | null {
-  return choice.kind === "by row" ? null : contractNamed(blockOf(choice), choice.name);
+  if (choice.kind === "by row") return null;
+  const unfit = choice.name === null ? null : unfitName(choice.name);
+  if (unfit !== null) throw new Refusal(unfit);
+  return contractNamed(blockOf(choice), choice.name);
 }
 
 /** The terms as a formula on the sheet `from` takes them: a name, a whole table, or its cells. */

@@ -9,6 +9,7 @@ import { CellError } from "../../functions/cells.js";
 import { HiveCells } from "../../functions/hive-cells.js";
 import { cellName } from "../address.js";
 import type { Step } from "../port.js";
+import { holdsFormula } from "../stands.js";
 import type { Yard } from "./yard.js";
 
 /** A count that became a date: `8 Jul 2026` stands where `7-8` was typed. */
@@ -62,7 +63,7 @@ export function datesIn(yard: Yard, contractOf: (i: number) => Contract | null):
       const address = cellName(yard.place.row + row, yard.place.column + column);
       const cell = { row, column, address, holds: showDay(dayOfSerial(value, writing.dateSystem)) };
       const range = attempt(() => {
-        if (String(yard.entries[row]![column]).startsWith("=")) {
+        if (holdsFormula(yard, row, column)) {
           throw new Refusal("a formula calculates it: change the formula");
         }
         const year = inspected?.year(i, writing) ?? null;

@@ -3,6 +3,7 @@ import { normalise } from "../../core/text.js";
 import { isBlank } from "../../functions/cells.js";
 import { overlap } from "../address.js";
 import type { Block, Place, Region } from "../port.js";
+import { holdsFormula } from "../stands.js";
 
 /** How far down a sheet its heading row is looked for. */
 export const ROWS_SEARCHED = 20;
@@ -95,13 +96,14 @@ function bestSegment({ kind }: Region, head: Block): Segment | null {
  * Cuts a row where two columns are empty, and where what a formula fills or a heading `Term` begins
  * another block: one empty column may stand within a yard sheet.
  */
-function segmentsOf({ values, entries }: Block, row: number): Segment[] {
+function segmentsOf(block: Block, row: number): Segment[] {
+  const { values, entries } = block;
   const texts = values[row]!.map(headingOf);
   const segments: { row: number; left: number; headings: string[] }[] = [];
   let open: (typeof segments)[number] | null = null;
   texts.forEach((text, left) => {
-    const typed = String(entries[row]![left]);
-    const isComputed = typed.startsWith("=") || (typed === "" && text !== "");
+    const isSpilled = entries[row]![left] === "" && text !== "";
+    const isComputed = isSpilled || holdsFormula(block, row, left);
     const isGap = text === "" && (texts[left - 1] ?? "") === "";
     if (isComputed || isGap || isTerm(text)) open = null;
     if (isComputed || text === "" || isTerm(text)) return;

@@ -1,5 +1,6 @@
 import { frameOfHeading, matchHeadings, type Role } from "../../core/headings.js";
 import type { Step } from "../port.js";
+import { holdsFormula, typed } from "../stands.js";
 import type { Yard } from "./yard.js";
 
 /** A heading that is taken for each role, every word of it known. */
@@ -45,7 +46,8 @@ export interface Question {
 }
 
 /** Headings that leave it open what they hold, and sums beside the boxes that they add up. */
-export function questionsOf({ headings, entries }: Yard): Question[] {
+export function questionsOf(yard: Yard): Question[] {
+  const { headings, entries } = yard;
   const { roles, doubts } = matchHeadings(headings);
   const seen = new Set<number>();
   const asked = doubts.map(({ role, heading }): Question => {
@@ -54,7 +56,7 @@ export function questionsOf({ headings, entries }: Yard): Question[] {
     return { column, role, why: "doubt" };
   });
   const isCalculated = headings.map((_, k) =>
-    entries.some((row, i) => i > 0 && String(row[k]).startsWith("=")),
+    entries.some((_, i) => i > 0 && holdsFormula(yard, i, k)),
   );
   const twice = roles.flatMap((role, column): Question[] => {
     if (role === null || !ADDED_UP.has(role) || !isCalculated[column]) return [];
@@ -105,13 +107,16 @@ export function renamesFor(headings: readonly string[], choices: Choices): Renam
 
 /** The change as one step for each heading. */
 export function renameSteps({ place, entries, formats }: Yard, renames: readonly Rename[]): Step[] {
-  return renames.map(({ column, to }) => ({
-    kind: "put",
-    place: { ...place, column: place.column + column, rows: 1, columns: 1 },
-    expect: [[entries[0]![column]!]],
-    put: [[to]],
-    formats: [[formats[0]![column]!]],
-  }));
+  return renames.map(({ column, to }) => {
+    const format = formats[0]![column]!;
+    return {
+      kind: "put",
+      place: { ...place, column: place.column + column, rows: 1, columns: 1 },
+      expect: [[entries[0]![column]!]],
+      put: [[typed(to, format)]],
+      formats: [[format]],
+    };
+  });
 }
 
 function headingFor(role: Role | null, old: string, others: readonly string[]): string {

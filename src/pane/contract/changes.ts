@@ -3,7 +3,7 @@ import { Refusal } from "../../core/refusal.js";
 import { TERMS } from "../../core/terms.js";
 import { CellError } from "../../functions/cells.js";
 import { cellName } from "../address.js";
-import { isFormula } from "../stands.js";
+import { holdsFormula } from "../stands.js";
 import type { Block, Entry, Place, Region, Step } from "../port.js";
 
 /** One term that is to change in the sheet. */
@@ -56,7 +56,7 @@ export function changesOf(
   return [...wanted].flatMap(([label, now]): Change[] => {
     const row = rows.get(label) ?? null;
     const was = row === null ? "" : (block.entries[row]![column] ?? "");
-    const stands = row !== null && isFormula(was) ? block.values[row]![column] : was;
+    const stands = row === null ? "" : (block.values[row]![column] ?? "");
     return alike(label, stands, now, written) ? [] : [{ label, was, now, row }];
   });
 }
@@ -68,8 +68,7 @@ function alike(label: string, was: unknown, now: Entry, written: Written): boole
 }
 
 function meant(label: string, cell: unknown, written: Written): string {
-  const plain = cell instanceof CellError ? cell.code : cell;
-  const entry = typeof plain === "string" ? bare(plain) : plain;
+  const entry = cell instanceof CellError ? cell.code : cell;
   try {
     return JSON.stringify(readTerm(label, entry, written));
   } catch (error) {
@@ -88,7 +87,7 @@ export function formulasIn(table: TermsTable, column: number): ReadonlyMap<strin
   const { place } = table.region;
   return new Map(
     [...rowsOf(table)].flatMap(([label, row]): [string, string][] =>
-      isFormula(table.block.entries[row]![column] ?? "")
+      holdsFormula(table.block, row, column)
         ? [[label, cellName(place.row + row, place.column + column)]]
         : [],
     ),

@@ -90,7 +90,13 @@ function optionsOf(
         {choice}
       </option>
     )),
-    ...(value !== "" && known === undefined ? [<option key={value}>{value}</option>] : []),
+    ...(value !== "" && known === undefined
+      ? [
+          <option key={value} value={value}>
+            {value}
+          </option>,
+        ]
+      : []),
   ];
 }
 

@@ -47,7 +47,9 @@ export function Fresh({ table, taken, sign, begin }: Props) {
         <select id="contract-from" value={from} onChange={(e) => setFrom(e.currentTarget.value)}>
           <optgroup label={t.copies}>
             {table.contracts.map((other) => (
-              <option key={other}>{other}</option>
+              <option key={other} value={other}>
+                {other}
+              </option>
             ))}
           </optgroup>
           <optgroup label={t.standards}>

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { matchHeadings, type Role } from "../../../src/core/headings.js";
 import { questionsOf, renamesFor, renameSteps, ROLES } from "../../../src/pane/columns/rename.js";
-import { yardOf } from "./sheets.js";
+import { sheetsOf, workbookOf, yardOf } from "./sheets.js";
 
 const renamed = (headings: readonly string[], ...choices: [number, Role | null][]) => {
   const after = [...headings];
@@ -111,6 +111,15 @@ describe("what is asked about", () => {
       ["A1", 4, 5, "=B2+C2"],
     ]);
     expect(questionsOf(yard)).toEqual([{ column: 3, role: "bees", why: "calculated" }]);
+  });
+
+  it("is no sum where a text stands, whatever it looks like", async () => {
+    const workbook = workbookOf([
+      ["Hive", "Bees top", "Bees"],
+      ["A1", 4, ""],
+    ]);
+    workbook.type("Yard", 1, 2, "=B2", "@");
+    expect(questionsOf((await sheetsOf(workbook)).yard)).toEqual([]);
   });
 });
 
