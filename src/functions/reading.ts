@@ -43,19 +43,21 @@ export function READING(
     }
     const order: readonly Part[] = ["low", "middle", "high", "text", "note"];
     const parts = part === "all" ? order : [part];
-    return Array.from({ length: cells.rows }, (_, i) =>
-      Array.from({ length: cells.width }, (_, k) => {
+    return Array.from({ length: cells.rows }, (_, i) => {
+      const figures = Array.from({ length: cells.width }, (_, k): Cell[] => {
         if (isBlankOrZero(cells.raw(i, k))) return parts.map(() => "");
         return attempt(parts.length, () => {
           const estimate = cells.estimate(i, k, kind, writing, yearOf(i))!;
-          return parts.flatMap((p) =>
+          const one = (p: Part): Cell[] =>
             attempt(1, () => [
               cells.named(i, k, () => partOf(estimate, p, writing, kind === "percent" ? "%" : "")),
-            ]),
-          );
+            ]);
+          return parts.map((p) => one(p)[0]!);
         });
-      }).flat(),
-    );
+      });
+      // A list that is joined keeps room for sixteen more, which a long column has no use for.
+      return figures.length === 1 ? figures[0]! : figures.flat();
+    });
   });
 }
 
