@@ -106,6 +106,16 @@ describe.each(TEXTS)("the text %s, kept by %s", (_, kept, text) => {
     ).toHaveProperty("data", text);
   });
 
+  it("is quoted as it is by Convert, which does not understand it, and makes no element", async () => {
+    const { page, view } = opened;
+    await set(opened, view("convert").querySelector("#convert-what"), "cover", "change");
+    await set(opened, view("convert").querySelector("#convert-cover"), text);
+    expect(view("convert").querySelector(".answers")!.textContent).toContain(
+      text.length > 40 ? `"${text.slice(0, 40)}…"` : `"${text}"`,
+    );
+    expect([...made(page)].filter((one) => !ofPlainWords.has(one))).toEqual([]);
+  });
+
   it("is a text within the formula of columns that are written", async () => {
     const { excel, view } = opened;
     if (text.length > 255) {
