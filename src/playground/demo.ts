@@ -1,18 +1,13 @@
-import type { IWorkbookData } from "@univerjs/core";
-import demoUrl from "../../examples/cherry-and-pear.xlsx";
+import workbook from "../../examples/cherry-and-pear.xlsx";
 import type { Readied } from "./file.js";
-import { texts } from "./texts.js";
 
-declare const DEMO: Pick<Readied, "data"> & { readonly lockedSheets: readonly string[] };
-
-/** The demo, read as the page was built: what reads a file need not be there for the first view. */
+/** The demo, read as the page was built. */
 export function demo(): Readied {
-  const [, base64 = ""] = demoUrl.split(",");
-  const { data, lockedSheets } = DEMO;
+  const { name, base64, data, lockedSheets } = workbook;
   return {
-    file: { name: texts.demo, bytes: Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0)) },
+    file: { name, bytes: Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0)) },
     // The grid writes into what it is given, and the demo may be opened again.
-    data: structuredClone<IWorkbookData>(data),
+    data: structuredClone(data),
     lockedSheets: new Set(lockedSheets),
   };
 }

@@ -1,6 +1,11 @@
-/** A file that webpack puts into the page, as a data: address. */
+/** A workbook that webpack puts into the page, with what the grid takes of it. */
 declare module "*.xlsx" {
-  const url: string;
-  export default url;
+  const workbook: {
+    readonly name: string;
+    readonly base64: string;
+    readonly data: import("@univerjs/core").IWorkbookData;
+    readonly lockedSheets: readonly string[];
+  };
+  export default workbook;
 }
 declare module "*.css";

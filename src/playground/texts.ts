@@ -8,7 +8,6 @@ export const texts = {
   notXlsx: (name: string) =>
     `${name} is no .xlsx file. Save it as an Excel Workbook (.xlsx) first, then open it here.`,
   fault: (message: string) => `Something went wrong here, and nothing was changed: ${message}`,
-  demo: "the demo",
   unsaved: "What you typed here since it was opened will be lost.",
   leave: "Open anyway",
   stay: "Keep this one",

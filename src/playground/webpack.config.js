@@ -1,7 +1,5 @@
-import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
-import { runnerImport } from "vite";
 import webpack from "webpack";
 import { functionsJson } from "../../scripts/functions-json.mjs";
 import { helpPage } from "../../scripts/help-page.mjs";
@@ -35,17 +33,18 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
       publicPath: "auto",
       clean: true,
     },
-    optimization: { minimize: !env.development, chunkIds: "named" },
+    optimization: {
+      chunkIds: "named",
+      ...(env.development && { minimize: false, concatenateModules: false, usedExports: false }),
+    },
     module: {
       rules: [
         ...shared.module.rules,
         // Inside the code, since a page on a disk may not fetch the file beside it.
         {
           test: /\.xlsx$/,
-          type: "asset/inline",
-          generator: {
-            dataUrl: { encoding: "base64", mimetype: "application/octet-stream" },
-          },
+          loader: path("workbook-loader.mjs"),
+          options: { name: "the demo" },
         },
       ],
     },
@@ -55,10 +54,7 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
         resourceRegExp: /^\.\/(?!en-)[\w-]+\.js$/,
         contextRegExp: /engine-render[\\/]lib[\\/]es$/,
       }),
-      new webpack.DefinePlugin({
-        DESCRIBED_FUNCTIONS: JSON.stringify(functions),
-        DEMO: JSON.stringify(await demo()),
-      }),
+      new webpack.DefinePlugin({ DESCRIBED_FUNCTIONS: JSON.stringify(functions) }),
       new CopyPlugin({
         patterns: [
           { from: "src/playground/playground.html", to: "index.html", info: { minimized: true } },
@@ -97,14 +93,4 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
 function beside(/** @type {string} */ css) {
   const ofThePage = css.match(/^(?::root|body) \{[^}]*\}/gm) ?? [];
   return `${ofThePage.join("\n")}\n@scope (.pane, .page-bar, dialog) {\n${css}\n}\n`;
-}
-
-/** The demo as the grid takes it. */
-async function demo() {
-  const imported = async (/** @type {string} */ name) => (await runnerImport(path(name))).module;
-  const { readFile } = /** @type {typeof import("./file.js")} */ (await imported("./file.ts"));
-  const { texts } = /** @type {typeof import("./texts.js")} */ (await imported("./texts.ts"));
-  const bytes = readFileSync(path("../../examples/cherry-and-pear.xlsx"));
-  const { data, lockedSheets } = await readFile({ name: texts.demo, bytes });
-  return { data, lockedSheets: [...lockedSheets] };
 }
