@@ -7,7 +7,8 @@ import type { Draft } from "./draft.js";
 import { draftIn } from "./editing.js";
 
 const t = texts.contract;
-const STANDARD = "standard: ";
+/** Before what is begun from: a contract may have a standard's name. */
+const [COPY, STANDARD] = ["copy: ", "standard: "];
 /** Headings of a Terms table that are no contracts. */
 const HEADINGS = ["meaning", "unit", "notes", "term", "terms"];
 
@@ -22,7 +23,10 @@ interface Props {
 /** A new contract, as a copy of one of the table or from a published standard. */
 export function Fresh({ table, taken, sign, begin }: Props) {
   const [name, setName] = useState("");
-  const [from, setFrom] = useState(table.contracts[0] ?? STANDARD + USABLE[0]!.name);
+  const [from, setFrom] = useState(() => {
+    const [first] = table.contracts;
+    return first === undefined ? STANDARD + USABLE[0]!.name : COPY + first;
+  });
   const [asked, setAsked] = useState(false);
   const isFree =
     name.trim() !== "" &&
@@ -34,7 +38,7 @@ export function Fresh({ table, taken, sign, begin }: Props) {
     begin(
       standard
         ? ofStandard(name.trim(), standard.terms, sign)
-        : { ...draftIn(table, from, sign), name: name.trim() },
+        : { ...draftIn(table, from.slice(COPY.length), sign), name: name.trim() },
       table,
     );
     setName("");
@@ -47,7 +51,7 @@ export function Fresh({ table, taken, sign, begin }: Props) {
         <select id="contract-from" value={from} onChange={(e) => setFrom(e.currentTarget.value)}>
           <optgroup label={t.copies}>
             {table.contracts.map((other) => (
-              <option key={other} value={other}>
+              <option key={other} value={COPY + other}>
                 {other}
               </option>
             ))}

@@ -296,6 +296,21 @@ describe("the contract view", () => {
     await vi.waitFor(() => expect(field(drawn, "Contract").value).toBe("Terms / Almond"));
   });
 
+  it("copies a contract that is named as the list names a standard", async () => {
+    const book = workbook();
+    const name = "standard: Almond Board of California";
+    book.type("Terms", 0, 1, name);
+    const drawn = await draw(ContractView, book);
+    await vi.waitFor(() => field(drawn, "Begin from"));
+    expect(drawn.page.body.textContent).not.toContain("Best Management Practices");
+    button(drawn, "Begin").click();
+    await vi.waitFor(() => expect(drawn.page.body.textContent).toContain("A name is needed"));
+    type(drawn, field(drawn, "Its name"), "Almond");
+    await vi.waitFor(() => expect(drawn.page.querySelector("#contract-name-fault")).toBeNull());
+    button(drawn, "Begin").click();
+    await vi.waitFor(() => expect(review(drawn)).toContain("grade 1 name: left out → Prime"));
+  });
+
   it("says where to begin in a workbook without Terms", async () => {
     const drawn = await draw(ContractView, new MemoryWorkbook({ Yard: [["Hive"]] }));
     await vi.waitFor(() => expect(drawn.page.body.textContent).toContain("Start makes one"));
