@@ -63,6 +63,56 @@ describe("a lot's forecast", () => {
   });
 });
 
+describe("a lot's forecast of no days", () => {
+  const on = (looked: readonly Look[], size: number | null, terms = contract) =>
+    lotForecast(terms, looked, size, MARCH_28, course);
+  const today = [look("H1", MARCH_28, 9, 4), look("H2", MARCH_28, 7, 4)];
+
+  it("is the lot as it was looked at, between its oldest and its newest look", () => {
+    expect(on(today, null)).toMatchObject({ middle: 8, days: [0, 0], counted: 2, met: true });
+    expect(on(looks, null).days).toEqual([1, 0]);
+    expect(on(today, 2).sampled).toBe(false);
+    expect(on(today, 3).sampled).toBe(true);
+  });
+
+  it("is no more than the contract counts of a hive, and met or not by what it asks", () => {
+    // 10 and 8, counted 9 and 8: 8.5.
+    const strong = [look("H1", MARCH_28, 10, 4), look("H2", MARCH_28, 8, 4)];
+    const capped = on(strong, 40, { ...contract, mostFrames: 9 });
+    expect(capped.middle).toBe(8.5);
+    expect(capped.high).toBe(9);
+    expect(on(today, null, { ...contract, averageFrames: 8.5 }).met).toBe(false);
+    const asksNone = on(today, null, { ...contract, averageFrames: 0 });
+    expect([asksNone.met, asksNone.chance]).toEqual([null, null]);
+  });
+
+  it("leaves out who is under the minimum, and refuses a lot of none", () => {
+    const weak = look("H3", MARCH_28, 3, 2);
+    // The contract asks 6 at least, and leaves out who has less.
+    const leftOut = { ...contract, underMinimum: "left out" } as const;
+    expect(on([...today, weak], null, leftOut)).toMatchObject({ middle: 8, counted: 2 });
+    expect(() => on([weak], null, leftOut)).toThrow("no hive is forecast to reach the minimum");
+  });
+
+  it("keeps a dead hive dead, and refuses brood that is in no full frames", () => {
+    const dead: Look = {
+      ...look("H4", MARCH_27, 0, 0),
+      hive: {
+        ...look("H4", MARCH_27, 0, 0).hive,
+        frames: { ...exactly(0), dead: true },
+        brood: null,
+      },
+    };
+    const counted = { ...contract, minimumFrames: 0, underMinimum: "counted" } as const;
+    // (9 + 7 + 0) / 3
+    expect(on([...today, dead], null, counted).middle).toBeCloseTo(16 / 3, 10);
+    const unknown = { ...look("H5", MARCH_27, 8, 4), hive: { ...dead.hive, frames: exactly(8) } };
+    expect(() => on([...today, unknown], null)).toThrow(
+      "hive H5: brood is not known in full frames: combs need their cover",
+    );
+  });
+});
+
 describe("FORECAST_DAYS", () => {
   it("averages the hives that were opened: brood noted beside no bees makes no empty hive", () => {
     // (8 + 6) / 2 on the day itself
