@@ -166,7 +166,11 @@ describe("the whole lot's average", () => {
     // By hand: 4 frames from 6 to the cap of 10, spread evenly: 4 / sqrt(12) = 1.155.
     const by = contract({ minimumFrames: 6, mostFrames: 10, underMinimum: "left out" });
     const found = lotAverage(by, lot(by, Array(6).fill(8), 48), 95);
-    expect(width(found)).toBeCloseTo((1.7704 * 1.1547) / 2.4, 3);
+    expect(width(found)).toBeCloseTo((1.7695 * 1.1547) / 2.4, 3);
+    // Where hives under the minimum count, 10 / sqrt(12) = 2.887, and the usual 2.4 is less.
+    const counting = contract({ minimumFrames: 6, mostFrames: 10 });
+    const wide = lotAverage(counting, lot(counting, Array(6).fill(8), 48), 95);
+    expect(width(wide)).toBeCloseTo(1.7695, 3);
   });
 
   it("is widened for skew by Edgeworth's term", () => {
@@ -297,6 +301,16 @@ describe("the chance that the whole lot meets the contract", () => {
 
 describe("the share under the minimum", () => {
   const by = contract({ minimumFrames: 6 });
+
+  it("is that of the hives that are not accepted", () => {
+    // 5 of 24, every hive opened.
+    const frames = Array.from({ length: 24 }, (_, i) => (i < 5 ? 4 : 8));
+    expect(shareUnder(lot(by, frames, 24), 95)).toEqual({
+      share: 5 / 24,
+      low: 5 / 24,
+      high: 5 / 24,
+    });
+  });
 
   it("holds the share found, narrower with more hives opened", () => {
     fc.assert(

@@ -1,6 +1,7 @@
 /**
- * `npm run mutate -- pay-line.ts seams.ts`: changes these files of src/core in every small way, runs
- * the tests over each, and prints what no test saw. Without names, all of src/core: hours.
+ * `npm run mutate -- pay-line.ts grade.ts:10-40`: changes these files of src/core, or these lines of
+ * them, in every small way, runs the tests over each, and prints what no test saw. Without names, all
+ * of src/core. `STATIC=1` also changes what is worked out once, on loading: seconds for each.
  */
 import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";
@@ -18,12 +19,11 @@ const names = process.argv.slice(2);
 const files = names.length === 0 ? ["*.ts"] : names;
 const results = await new Stryker({
   mutate: files.map((name) => `src/core/${name}`),
-  testRunner: "vitest",
-  plugins: [`${here}node_modules/@stryker-mutator/vitest-runner/dist/src/index.js`],
-  vitest: { configFile: "tests/mutation/vitest.config.ts" },
+  testRunner: "one-process",
+  plugins: [`${here}runner.mjs`],
   concurrency: 1,
   coverageAnalysis: "perTest",
-  ignoreStatic: true,
+  ignoreStatic: process.env.STATIC === undefined,
   ignorePatterns: [
     "dist",
     "out",
@@ -36,22 +36,33 @@ const results = await new Stryker({
   tempDirName: ".stryker-tmp",
   reporters: process.stdout.isTTY ? ["progress"] : [],
   logLevel: "error",
-  timeoutMS: 20_000,
+  timeoutMS: process.env.STATIC === undefined ? 10_000 : 60_000,
   dryRunTimeoutMinutes: 60,
 }).runMutationTest();
 
+/** @type {Map<string, { killed: number, alive: number, left: number }>} */
 const counts = new Map();
-for (const { status } of results) counts.set(status, (counts.get(status) ?? 0) + 1);
-const of = (/** @type {string[]} */ ...states) =>
-  states.reduce((sum, status) => sum + (counts.get(status) ?? 0), 0);
-const [killed, alive] = [of("Killed", "Timeout"), of("Survived", "NoCoverage")];
 for (const { status, fileName, location, replacement, mutatorName } of results) {
-  if (status !== "Survived" && status !== "NoCoverage") continue;
   const file = fileName.split("/src/core/").at(-1);
-  console.log(
-    `${file}:${location.start.line + 1} ${mutatorName}: ${replacement?.replace(/\s+/g, " ")}`,
-  );
+  const count = counts.get(file) ?? { killed: 0, alive: 0, left: 0 };
+  counts.set(file, count);
+  if (status === "Killed" || status === "Timeout") count.killed++;
+  else if (status === "Survived" || status === "NoCoverage") count.alive++;
+  else count.left++;
+  if (status !== "Survived" && status !== "NoCoverage") continue;
+  const { line, column } = location.start;
+  console.log(`${file}:${line}:${column} ${mutatorName}: ${replacement?.replace(/\s+/g, " ")}`);
 }
-console.log(
-  `${killed} of ${killed + alive} killed, ${((100 * killed) / (killed + alive)).toFixed(1)} %; ${of("Ignored")} static ones left out`,
-);
+const all = { killed: 0, alive: 0, left: 0 };
+for (const [file, count] of counts) {
+  tell(file, count);
+  all.killed += count.killed;
+  all.alive += count.alive;
+  all.left += count.left;
+}
+if (counts.size > 1) tell("in all", all);
+
+function tell(/** @type {string} */ what, /** @type {typeof all} */ { killed, alive, left }) {
+  const percent = ((100 * killed) / (killed + alive)).toFixed(1);
+  console.log(`${what}: ${killed} of ${killed + alive} killed, ${percent} %; ${left} left out`);
+}
