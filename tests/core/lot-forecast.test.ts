@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { DEEP } from "../../src/core/comb.js";
-import { broodOfBoxes } from "../../src/core/brood.js";
+import { broodOfBoxes, cellsOfBrood } from "../../src/core/brood.js";
 import { exactly } from "../../src/core/estimate.js";
 import type { Look } from "../../src/core/lot.js";
 import { lotForecast, type Course } from "../../src/core/lot-forecast.js";
@@ -110,6 +110,37 @@ describe("a lot's forecast of no days", () => {
     expect(() => on([...today, unknown], null)).toThrow(
       "hive H5: brood is not known in full frames: combs need their cover",
     );
+  });
+});
+
+describe("a lot's forecast of a month", () => {
+  const alike = Array.from({ length: 6 }, (_, i) => look(`H${i}`, MARCH_28, 8, 5));
+  const after = (days: number, laying: Course["laying"], terms = contract) =>
+    lotForecast(terms, alike, 40, MARCH_28 + days, { ...course, laying });
+
+  it("takes today's laying from the eggs: 1 of 5.7 parts of the brood, of three days", () => {
+    // In the field eggs, open and capped brood stand 1 : 1.5 : 3.2, and 3 % of eggs die a day (both
+    // from SOURCES): of eggs a day and a half old on average 0.97 ** 1.5 are left.
+    const [first] = alike;
+    const cells = cellsOfBrood(first!.hive.brood!.fullFrames!, DEEP).middle;
+    const today = after(30, "today").middle;
+    expect(today).toBeCloseTo(after(30, cells / 5.7 / 3 / 0.97 ** 1.5).middle, 6);
+    expect(today).toBeGreaterThan(1.02 * after(30, 0).middle);
+  });
+
+  it("loses bees faster where nothing is reared", () => {
+    const broodless = alike.map((hive) => ({ ...hive, hive: look("H", null, 8, 0).hive }));
+    const of = (lot: readonly Look[], laying: number) =>
+      lotForecast({ ...contract, minimumFrames: 0 }, lot, 40, MARCH_28 + 10, { ...course, laying });
+    expect(of(broodless, 0).middle).toBeLessThan(of(alike, 0).middle);
+  });
+
+  it("is 95 % sure of what lies at the low end of its 90 % band, and half of its middle", () => {
+    const asking = (frames: number) =>
+      after(14, 0, { ...contract, minimumFrames: 0, averageFrames: frames });
+    const { low, middle } = asking(8);
+    expect(asking(low).chance).toBeCloseTo(0.95, 3);
+    expect(asking(middle).chance).toBeCloseTo(0.5, 3);
   });
 });
 
