@@ -94,7 +94,10 @@ describe.each(TEXTS)("the text %s, kept by %s", (_, kept, text) => {
     // Grade and currency.
     expect(valuesIn(view("contract")).filter((value) => value === text)).toHaveLength(2);
     const options = [...view("contract").querySelectorAll("option")].map(({ value }) => value);
-    expect(options.filter((value) => value.includes(text))).toEqual([`Terms / ${text}`, text]);
+    expect(options.filter((value) => value.includes(text))).toEqual([
+      `Terms / ${text}`,
+      `copy: ${text}`,
+    ]);
     expect(first("contract", "#grade-about-fee")).toContain(` ${text}.`);
     expect(first("whatIf", "#what-if-lot option")).toBe(text);
     expect(first("whatIf", ".handle:last-child text")).toBe(text);
