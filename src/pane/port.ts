@@ -39,6 +39,11 @@ export interface Region {
   readonly place: Place;
 }
 
+/** What tells one region from another while the workbook changes. */
+export function regionKey({ kind, name }: Region): string {
+  return `${kind} ${name}`;
+}
+
 /**
  * One step of a change. A change is made whole or not at all: where any cell is not as a step
  * expects it, nothing is written.

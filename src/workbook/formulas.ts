@@ -77,7 +77,8 @@ export function emptySpill({ cell, fills, area }: Formula): () => void {
   if (fills === "spill") {
     eachCellOf(area, (r, c) => {
       const filled = area.sheet.findCell(r, c);
-      if (!filled || filled === cell || filled.type === ValueType.Formula) return;
+      if (!filled || filled === cell) return;
+      if (filled.type === ValueType.Null || filled.type === ValueType.Formula) return;
       held.push([filled, filled.value]);
       filled.value = null;
     });

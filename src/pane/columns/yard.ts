@@ -1,7 +1,7 @@
 import { matchHeadings } from "../../core/headings.js";
 import { normalise } from "../../core/text.js";
 import { absolute, rangeName, reference } from "../address.js";
-import type { Block, Place, Region, Workbook } from "../port.js";
+import { regionKey, type Block, type Place, type Region, type Workbook } from "../port.js";
 import {
   candidatesIn,
   headingOf,
@@ -51,7 +51,7 @@ export async function readSheets(workbook: Workbook, chosen: string | null): Pro
 
 /** What tells one candidate from another while the workbook changes. */
 export function keyOf({ region, place }: Pick<Candidate, "region" | "place">): string {
-  return `${region.kind} ${region.name} ${rangeName({ ...place, rows: 1 })}`;
+  return `${regionKey(region)} ${rangeName({ ...place, rows: 1 })}`;
 }
 
 /** How a formula on the sheet `from` names the yard sheet with its heading row. */

@@ -1,3 +1,4 @@
+import { regionKey } from "../port.js";
 import { bare, columnOf, rowsOf, type TermsTable } from "./changes.js";
 import { draftOf, type Draft } from "./draft.js";
 
@@ -9,14 +10,12 @@ export interface Editing {
 
 /** What tells a contract from every other of the workbook. */
 export function keyOf({ region }: TermsTable, name: string): string {
-  return `${region.name} / ${name}`;
+  return `${regionKey(region)} / ${name}`;
 }
 
 /** The table of an editing as it stands now; undefined where it is gone. */
 export function nowOf({ base }: Editing, tables: readonly TermsTable[]): TermsTable | undefined {
-  return tables.find(
-    ({ region }) => region.kind === base.region.kind && region.name === base.region.name,
-  );
+  return tables.find(({ region }) => regionKey(region) === regionKey(base.region));
 }
 
 /** Whether the contract was changed, or taken away, since its editing began. */

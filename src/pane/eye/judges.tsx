@@ -5,7 +5,7 @@ import { columnName, rangeName } from "../address.js";
 import { readTables } from "../contract/tables.js";
 import { useWatched } from "../context.js";
 import { cells, evaluate, literal } from "../formula.js";
-import type { Block, Region, Workbook } from "../port.js";
+import { regionKey, type Block, type Workbook } from "../port.js";
 import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
 import { ObserverTerm } from "./observer-term.js";
@@ -29,7 +29,7 @@ export function Judges() {
   const read = useCallback(
     async (workbook: Workbook) => {
       const regions = await workbook.regions();
-      const region = regions.find((one) => keyOf(one) === from) ?? regions[0];
+      const region = regions.find((one) => regionKey(one) === from) ?? regions[0];
       const blocks = await workbook.read(region === undefined ? [] : [region.place]);
       return { regions, region, block: blocks[0], ...(await readTables(workbook)) };
     },
@@ -40,7 +40,7 @@ export function Judges() {
   if (watched.state === "refused") return <p class="error">{watched.why}</p>;
   const { regions, region, block, tables, sign } = watched.value;
   const isTyped = from === TYPED || region === undefined || block === undefined;
-  const key = isTyped ? TYPED : keyOf(region);
+  const key = isTyped ? TYPED : regionKey(region);
   const columns = chosen.of === key ? chosen.columns : NONE;
   const pairs = isTyped ? typed : pairsOf(block, columns);
   const isReady = pairs.some(([one, other]) => one !== "" && other !== "");
@@ -53,7 +53,7 @@ export function Judges() {
         <label for="eye-from">{t.from}</label>
         <select id="eye-from" value={key} onChange={(event) => setFrom(event.currentTarget.value)}>
           {regions.map((one) => (
-            <option key={keyOf(one)} value={keyOf(one)}>
+            <option key={regionKey(one)} value={regionKey(one)}>
               {texts.columns.candidate(
                 one.name,
                 texts.columns.kinds[one.kind],
@@ -158,9 +158,4 @@ function errorOf(
   return cell instanceof CellError
     ? cell.message
     : (rows as unknown as readonly (readonly [string, number, string])[]);
-}
-
-/** What tells one region from another while the workbook changes. */
-function keyOf({ kind, name }: Region): string {
-  return `${kind} ${name}`;
 }

@@ -164,7 +164,7 @@ describe("the contract view", () => {
 
   it("does not touch a cell that holds a formula", async () => {
     const drawn = await open(workbook());
-    choose(drawn, field(drawn, "Contract"), "Terms / Pear");
+    choose(drawn, field(drawn, "Contract"), "name Terms / Pear");
     await vi.waitFor(() => expect(field(drawn, "base fee").disabled).toBe(true));
     expect(drawn.page.body.textContent).toContain("A formula stands in this cell");
   });
@@ -220,13 +220,35 @@ describe("the contract view", () => {
     const drawn = await open(workbook());
     type(drawn, field(drawn, "average frames"), "7.5");
     await vi.waitFor(() => expect(review(drawn)).toHaveLength(1));
-    choose(drawn, field(drawn, "Contract"), "Terms / Pear");
+    choose(drawn, field(drawn, "Contract"), "name Terms / Pear");
     await vi.waitFor(() => expect(field(drawn, "average frames").value).toBe("7"));
     const options = [...drawn.page.querySelectorAll("#contract option")].map((o) => o.textContent);
     expect(options).toEqual(["Cherry, changes not saved", "Pear"]);
-    choose(drawn, field(drawn, "Contract"), "Terms / Cherry");
+    choose(drawn, field(drawn, "Contract"), "name Terms / Cherry");
     await vi.waitFor(() => expect(field(drawn, "average frames").value).toBe("7.5"));
     expect(review(drawn)).toEqual(["average frames: 8 → 7.5"]);
+  });
+
+  it("tells the contract of a table from that of a sheet with the same name", async () => {
+    const place = { sheet: "Other", row: 0, column: 0, rows: 2, columns: 2 };
+    const terms = (frames: number) => [
+      ["Term", "Cherry"],
+      ["average frames", frames],
+    ];
+    const book = new MemoryWorkbook(
+      { Fruit: terms(6), Other: terms(9) },
+      new Map([["Fruit", { kind: "table", place }]]),
+    );
+    const drawn = await open(book);
+    const options = [...drawn.page.querySelectorAll<HTMLOptionElement>("#contract option")];
+    const [first, second] = options.map(({ value }) => value);
+    type(drawn, field(drawn, "average frames"), "7");
+    await vi.waitFor(() => expect(review(drawn)).toEqual(["average frames: 9 → 7"]));
+    choose(drawn, field(drawn, "Contract"), second!);
+    await vi.waitFor(() => expect(field(drawn, "average frames").value).toBe("6"));
+    expect(review(drawn)).toEqual([]);
+    choose(drawn, field(drawn, "Contract"), first!);
+    await vi.waitFor(() => expect(review(drawn)).toEqual(["average frames: 9 → 7"]));
   });
 
   it("refuses whole what would move a grade over a formula, and names the cell", async () => {
@@ -293,7 +315,7 @@ describe("the contract view", () => {
     button(drawn, "Save to the sheet").click();
     await vi.waitFor(() => expect(book.entry("Terms", 0, 3)).toBe("Almond"));
     expect(book.names.get("Terms")!.place.columns).toBe(4);
-    await vi.waitFor(() => expect(field(drawn, "Contract").value).toBe("Terms / Almond"));
+    await vi.waitFor(() => expect(field(drawn, "Contract").value).toBe("name Terms / Almond"));
   });
 
   it("copies a contract that is named as the list names a standard", async () => {

@@ -95,7 +95,7 @@ describe.each(TEXTS)("the text %s, kept by %s", (_, kept, text) => {
     expect(valuesIn(view("contract")).filter((value) => value === text)).toHaveLength(2);
     const options = [...view("contract").querySelectorAll("option")].map(({ value }) => value);
     expect(options.filter((value) => value.includes(text))).toEqual([
-      `Terms / ${text}`,
+      `name Terms / ${text}`,
       `copy: ${text}`,
     ]);
     expect(first("contract", "#grade-about-fee")).toContain(` ${text}.`);
