@@ -1,6 +1,9 @@
 import { quote } from "../core/refusal.js";
 
-/** The longest text that Excel takes in a formula; it calls a file with a longer one damaged. */
+/**
+ * The longest text that Excel takes in a formula (from memory, and as pages about Excel say; tried in
+ * no Excel); it calls a file with a longer one damaged.
+ */
 const LONGEST = 255;
 
 /** Why a formula cannot hold a contract's name; null where it can. */
