@@ -53,20 +53,23 @@ export function startGrid(container: HTMLElement, called: (call: Called) => void
   }
   const api = FUniver.newAPI(univer);
   let shown: FWorkbook | null = null;
+  let count = 0;
   return {
     async calculated() {
       await new Promise((begun) => setTimeout(begun, BEGINS));
       await api.getFormula().whenComputingCompleteAsync(WAITED);
     },
     async show(data) {
-      if (shown !== null) api.disposeUnit(shown.getId());
       const calculated = new Promise<void>((done) => {
         const ended = api.getFormula().calculationEnd(() => {
           ended.dispose();
           done();
         });
       });
-      shown = api.createWorkbook(data) as FWorkbook;
+      // The former goes once another stands there: the grid's parts look for one that is shown.
+      const former = shown;
+      shown = api.createWorkbook({ ...data, id: `workbook-${++count}` }) as FWorkbook;
+      if (former !== null) api.disposeUnit(former.getId());
       // For the bench: the sheet stands there, with the values that its file held.
       performance.mark("first view");
       const hasFormulas = Object.values(data.sheets).some((sheet) =>

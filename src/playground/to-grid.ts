@@ -31,7 +31,7 @@ export function toGrid(workbook: Workbook, name: string): IWorkbookData {
     return { ...sheetData(sheet, own, around), id: sheetId(index) };
   });
   return {
-    id: `workbook-${name}`,
+    id: name,
     name,
     appVersion: "",
     locale: LocaleType.EN_US,
