@@ -1,3 +1,4 @@
+import { readFile } from "node:fs/promises";
 import { read as readXlsx, utils } from "@e965/xlsx";
 import { Workbook } from "@cj-tech-master/excelts";
 import type { Browser, Page } from "playwright-core";
@@ -151,6 +152,24 @@ it("saves them as they are, with no formula made", PATIENCE, async () => {
   const expected = structuredClone(before);
   expected.sheets.find(([name]) => name === TAG)![1][1]![3] = 9;
   expect(after).toEqual(expected);
+});
+
+it("makes a statement on such a lot, in which each stands as a text", async () => {
+  const pane = page.locator("#pane");
+  await pane.getByRole("tab", { name: "Statement" }).click();
+  await pane.getByLabel("Beekeeper", { exact: true }).fill("=1+1");
+  await pane.getByLabel("Grower", { exact: true }).fill(TAG);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    pane.getByRole("button", { name: "Make the statement" }).click(),
+  ]);
+  const { sheets, formulas } = readBack(await readFile(await download.path()));
+  expect(formulas).toEqual([]);
+  const texts = sheets.flatMap(([, rows]) => rows.flat().map(String));
+  for (const text of HOSTILE) expect(texts).toContain(text);
+  // By its names: the contract's among them, and of the lot in the title.
+  expect(texts.filter((text) => text === "=1+1").length).toBeGreaterThan(1);
+  expect(texts.some((text) => text !== TAG && text.includes(TAG))).toBe(true);
 });
 
 it("has asked nobody for anything, run nothing, and made no element of a text", async () => {
