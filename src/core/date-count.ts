@@ -8,6 +8,8 @@ import type { Token } from "./text.js";
 
 const FIRST_SERIAL = 36526; // 1 January 2000
 const LAST_SERIAL = 73050; // 31 December 2099
+const YEAR_LAST = /^(?<one>\d{1,2})([/.-])(?<other>\d{1,2})\2(?<year>20\d\d)$/;
+const YEAR_FIRST = /^(?<year>20\d\d)([/.-])(?<one>\d{1,2})\2(?<other>\d{1,2})$/;
 
 /** Whether a number in a count column can only be a date: a day of 2000 to 2099. */
 export function isDateSerial(value: number): boolean {
@@ -62,11 +64,10 @@ export function countOfDateText(
 
 /** `7/8/2026`, `08.07.2026` or `2026-07-08`: which of the two is the month does not matter here. */
 function fullDate(text: string): { one: number; other: number; year: number } | null {
-  const parts = text.split(/[/.-]/);
-  if (parts.length !== 3 || !/^\d{1,4}([/.-])\d{1,2}\1\d{1,4}$/.test(text)) return null;
-  const [first = 0, second = 0, third = 0] = parts.map(Number);
-  if (third > 999) return { one: first, other: second, year: third };
-  return first > 999 ? { one: second, other: third, year: first } : null;
+  const parts = (YEAR_LAST.exec(text) ?? YEAR_FIRST.exec(text))?.groups;
+  if (!parts) return null;
+  const [one, other, year] = [Number(parts.one), Number(parts.other), Number(parts.year)];
+  return Math.min(one, other) > 12 ? null : { one, other, year };
 }
 
 function countOfDay(day: Day, wholeFrames: boolean, inspected: number | null): Estimate {

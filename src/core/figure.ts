@@ -16,11 +16,14 @@ const COUNT_WORDS =
 const PART_WORDS: Readonly<Record<string, number>> = {
   half: 1 / 2,
   "a half": 1 / 2,
+  "one half": 1 / 2,
   third: 1 / 3,
   "a third": 1 / 3,
+  "one third": 1 / 3,
   "two thirds": 2 / 3,
   quarter: 1 / 4,
   "a quarter": 1 / 4,
+  "one quarter": 1 / 4,
   "three quarters": 3 / 4,
 };
 const COMMON_FRACTION = /^(?:1\/2|[12]\/3|[13]\/4)$/;
@@ -59,22 +62,19 @@ export function readFigure(
   const low = value(walk);
   if (low === null) return null;
   takeAny(walk, unit);
-  const either = take(walk, "or");
-  if (either && take(walk, "more")) return atEnd(walk) ? openEnded(low) : null;
-  if (either && take(walk, "so")) return atEnd(walk) ? giveOrTake(low, kind) : null;
-  if (either || take(walk, "-") || take(walk, "to")) {
-    const high = value(walk);
-    takeAny(walk, unit);
-    if (high === null || !atEnd(walk) || atLeast) return null;
-    return range(low, high, either, cell);
+  const open = take(walk, "+") || take(walk, "or", "more") || atLeast;
+  const orSo = !open && (take(walk, "ish") || take(walk, "or", "so"));
+  if (!open && !orSo) {
+    const either = take(walk, "or");
+    if (either || take(walk, "-") || take(walk, "to")) {
+      const high = value(walk);
+      takeAny(walk, unit);
+      return high === null || !atEnd(walk) ? null : range(low, high, either, cell);
+    }
   }
-  if (atLeast || take(walk, "+")) {
-    takeAny(walk, unit);
-    return atEnd(walk) ? openEnded(low) : null;
-  }
-  const orSo = take(walk, "ish");
   takeAny(walk, unit);
   if (!atEnd(walk)) return null;
+  if (open) return openEnded(low);
   return about || orSo ? giveOrTake(low, kind) : exactly(low);
 }
 
@@ -105,7 +105,9 @@ function value(walk: Walk): number | null {
   const whole = eighthsOf(walk) ?? numberOf(walk) ?? wordOf(walk);
   if (whole === null) return null;
   const mark = walk.at;
-  take(walk, "and");
+  const joined = take(walk, "and");
+  // Two half frames are one, or two and a half.
+  if (!joined && partWord(walk.words[mark]?.text ?? "") !== undefined) return null;
   const rest = partOf(walk);
   if (rest === null) walk.at = mark;
   return whole + (rest ?? 0);
@@ -176,7 +178,7 @@ function partOf(walk: Walk): number | null {
 
 /** `7 5/8` can be nothing else; a bare `7/8` may be two boxes, so only the common parts stand alone. */
 function slashed(walk: Walk, top: string, bottom: string): number {
-  const afterWhole = walk.at > 0 && walk.words[walk.at - 1]?.kind === "number";
+  const afterWhole = walk.words[walk.at - 1]?.kind === "number";
   const part = Number(top) / Number(bottom);
   const plain = /^[1-9]$/.test(top) && /^[2-9]$/.test(bottom) && part < 1;
   if (!plain || (!afterWhole && !COMMON_FRACTION.test(`${top}/${bottom}`))) {

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { isDateSerial } from "../../src/core/date-count.js";
 import { monthOf } from "../../src/core/months.js";
 import { print } from "../../src/core/estimate.js";
 import { read } from "../../src/core/reading.js";
@@ -45,15 +46,32 @@ describe("a count as people write it", () => {
     ["1/2", [0.5, 0.5, 0.5]],
     ["half", [0.5, 0.5, 0.5]],
     ["three quarters", [0.75, 0.75, 0.75]],
+    ["one half", [0.5, 0.5, 0.5]],
+    ["one quarter", [0.25, 0.25, 0.25]],
+    ["one and a half", [1.5, 1.5, 1.5]],
+    ["seven and three quarters", [7.75, 7.75, 7.75]],
+    ["seven 1/2", [7.5, 7.5, 7.5]],
     ["seven", [7, 7, 7]],
     ["~6", [5.5, 6, 6.5]],
     ["about 5", [4.5, 5, 5.5]],
     ["approx. 5", [4.5, 5, 5.5]],
     ["5ish", [4.5, 5, 5.5]],
     ["5 or so", [4.5, 5, 5.5]],
+    ["5 or so frames", [4.5, 5, 5.5]],
+    ["5ish frames", [4.5, 5, 5.5]],
+    ["about 5 frames", [4.5, 5, 5.5]],
+    // Neither under nought nor over the most frames of a hive, 60.
+    ["about 0.25", [0, 0.25, 0.5]],
+    ["about 59.75", [59.5, 59.75, 60]],
     ["12+", [12, 12, null]],
+    ["12+ frames", [12, 12, null]],
     ["12 or more", [12, 12, null]],
+    ["12 or more frames", [12, 12, null]],
+    ["12 frames or more", [12, 12, null]],
     ["at least 12", [12, 12, null]],
+    ["at least 12 frames", [12, 12, null]],
+    ["7 frames to 8 frames", [7, 7.5, 8]],
+    ["7 frames or 8", [7, 7.5, 8]],
     ["5 full", [5, 5, 5]],
     ["5 frames", [5, 5, 5]],
     ["5f", [5, 5, 5]],
@@ -69,6 +87,7 @@ describe("a count as people write it", () => {
     ["0", [0, 0, 0]],
     ["dead", [0, 0, 0]],
     ["Dead-out", [0, 0, 0]],
+    ["dead - out", [0, 0, 0]],
   ])("%j", (text, expected) => expect(numbers(text)).toEqual(expected));
 
   it("knows a dead-out from a hive with no bees seen", () => {
@@ -94,9 +113,56 @@ describe("a count as people write it", () => {
     "0x7",
     "61",
     "8-7",
+    "about",
+    "at least",
+    "at most 5",
+    "least 5",
+    "7-",
+    "7 to",
+    "7 or",
+    "or 8",
+    "7 and",
+    "7 and 8",
+    "7 frames 8",
+    "7 more",
+    "7 so",
+    "7 or 8 or 9",
+    "7 or more 8",
+    "7 or so 8",
+    "at least 7-8",
+    "at least 5 or so",
+    "at least about 5",
+    "7-8+",
+    "12+ 3",
+    "½ ½",
+    "full",
+    "two half frames",
+    "5 half",
   ])("refuses %j and quotes it", (text) => {
     expect(() => read(text, "count")).toThrow(Refusal);
     expect(() => read(text, "count")).toThrow(text);
+  });
+
+  // As fractions these are none, or not written so: 10/3 and 8/8 are no part of one, 3/16 no comb's.
+  it.each(["7 8/8", "7 10/3", "7 1/1", "7 0/8", "7 3/16", "7 12/8", "seven 5/8", "10/3"])(
+    "asks what the stroke in %j means",
+    (text) => {
+      const [top, bottom] = text.split(" ").at(-1)!.split("/");
+      expect(() => read(text, "count")).toThrow(
+        `"${text}" could be a fraction, ${top} to ${bottom}, or two boxes: write ${top}-${bottom}, ` +
+          "a decimal number, or give each box a column",
+      );
+    },
+  );
+
+  it("says how to write a range that goes down, and what was expected of what is not understood", () => {
+    expect(() => read("8-7", "count")).toThrow(
+      '"8-7" goes down: write the smaller figure first, 7-8',
+    );
+    expect(() => read("sevn", "count")).toThrow(
+      '"sevn" is not understood: a count such as 7, 7-8, 7½, about 7, 12+, half, none or dead was expected',
+    );
+    expect(() => read("61", "count")).toThrow('"61" is out of range: 0 to 60 frames were expected');
   });
 
   it.each([-1, 61, 1000, Infinity, NaN])("refuses the number %d", (n) =>
@@ -104,7 +170,9 @@ describe("a count as people write it", () => {
   );
 
   it("never guesses the decimal sign", () => {
-    expect(() => read("7,5", "count")).toThrow(/decimal sign is "\."/);
+    expect(() => read("7,5", "count")).toThrow(
+      '"7,5" has a ",", and the decimal sign is ".": set the decimal sign, or write it with "."',
+    );
     expect(numbers("7,5", "count", writing({ decimal: "," }))).toEqual([7.5, 7.5, 7.5]);
     expect(() => read("7.5", "count", writing({ decimal: "," }))).toThrow(/decimal sign is ","/);
   });
@@ -127,6 +195,11 @@ describe("a percent as people write it", () => {
     ["¾", [75, 75, 75]],
     ["none", [0, 0, 0]],
     ["0.5%", [0.5, 0.5, 0.5]],
+    ["½ %", [0.5, 0.5, 0.5]],
+    ["half percent", [0.5, 0.5, 0.5]],
+    ["1/2", [50, 50, 50]],
+    ["7½ %", [7.5, 7.5, 7.5]],
+    ["60 to 70 percent", [60, 65, 70]],
   ])("%j", (text, expected) => expect(numbers(text, "percent")).toEqual(expected));
 
   it("asks what a fraction means", () => {
@@ -138,6 +211,45 @@ describe("a percent as people write it", () => {
   it.each([101, "101%", "90-110", -5])("refuses %j", (cell) =>
     expect(() => read(cell, "percent")).toThrow(Refusal),
   );
+});
+
+describe("eighths of a side as people write them", () => {
+  const eighths = (text: string) => {
+    const { low, middle, high } = read(text, "eighths");
+    return [low, middle, high];
+  };
+  it.each([
+    ["3", [3, 3, 3]],
+    ["3/8", [3, 3, 3]],
+    ["3/8-4/8", [3, 3.5, 4]],
+    ["2½", [2.5, 2.5, 2.5]],
+    ["2 1/2", [2.5, 2.5, 2.5]],
+    ["2½/8", null],
+    ["3 eighths", [3, 3, 3]],
+    ["8/8", [8, 8, 8]],
+    ["9/8", null],
+    ["3/4", null],
+    ["3-8", [3, 5.5, 8]],
+    ["x/8", null],
+    // Half a side, or half an eighth.
+    ["half", null],
+    ["½", null],
+  ])("%j", (text, expected) => {
+    if (expected === null) expect(() => eighths(text)).toThrow(Refusal);
+    else expect(eighths(text)).toEqual(expected);
+  });
+});
+
+describe("an amount as people write it", () => {
+  it("is a number or a range, and never about one", () => {
+    expect(read("19200", "amount").middle).toBe(19200);
+    expect(read("10-12 lb", "amount")).toMatchObject({ low: 10, middle: 11, high: 12 });
+    for (const text of ["about 19200", "19200 or so", "19200ish"]) {
+      expect(() => read(text, "amount")).toThrow(
+        `"${text}" is not understood: an amount such as 19200, 12.5, 10-12 or none was expected`,
+      );
+    }
+  });
 });
 
 describe("a count that the spreadsheet turned into a date", () => {
@@ -152,6 +264,41 @@ describe("a count that the spreadsheet turned into a date", () => {
   it("reads 12-13 back from December 2013", () => {
     expect(numbers(serial(2013, 12, 1))).toEqual([12, 12.5, 13]);
     expect(read(serial(2013, 12, 1), "count", PLAIN_WRITING, 2026).middle).toBe(12.5);
+    expect(read(serial(2013, 12, 1), "count", PLAIN_WRITING, 2026).note).toBe(
+      "the cell holds a date, 1 Dec 2013: read back as 12-13",
+    );
+  });
+
+  // In 2013 both 12-13 and 1-12 were kept so. 11-12 is a day of the year wherever one comes first, so
+  // November 2012 is a date of 2012, and so is whatever is not a first of a month.
+  it.each([
+    [serial(2013, 12, 1), 2013, "1 Dec 2013: type the count as text, for example '7-8"],
+    [serial(2012, 11, 1), 2026, "1 Nov 2012, and not of the year of the inspection"],
+    [serial(2010, 8, 1), 2026, "1 Aug 2010, and not of the year of the inspection"],
+    [serial(2013, 12, 2), 2026, "2 Dec 2013, and not of the year of the inspection"],
+  ])("takes serial %d, inspected in %d, for no month and year", (cell, inspected, said) => {
+    const refused = () => read(cell, "count", PLAIN_WRITING, inspected);
+    expect(refused).toThrow(`the cell holds a date, ${said}`);
+  });
+
+  it("reads a range of five frames back, and none that is wider", () => {
+    expect(numbers(serial(2026, 7, 12))).toEqual([7, 9.5, 12]);
+    expect(numbers(serial(2017, 12, 1))).toEqual([12, 14.5, 17]);
+    expect(() => numbers(serial(2026, 6, 12))).toThrow("12 Jun 2026: type the count as text");
+  });
+
+  it("takes the days of 2000 to 2099 for dates, and no number beside them", () => {
+    const whether = (n: number) => [isDateSerial(n - 1), isDateSerial(n)];
+    expect(whether(serial(2000, 1, 1))).toEqual([false, true]);
+    expect(whether(serial(2100, 1, 1))).toEqual([true, false]);
+    expect(isDateSerial(serial(2099, 12, 31) + 0.75)).toBe(true);
+  });
+
+  it("says how to type what may have been a fraction", () => {
+    expect(() => read(serial(2026, 2, 1), "count")).toThrow(
+      "the cell holds a date, 1 Feb 2026: was it 1-2 or the fraction 1/2? Type '1-2 as text, " +
+        "or a decimal number, or say that counts are in whole frames",
+    );
   });
 
   it.each([
@@ -201,12 +348,39 @@ describe("a count that the spreadsheet turned into a date", () => {
     ["7/8/2026", [7, 7.5, 8]],
     ["08.07.2026", [7, 7.5, 8]],
     ["2026-07-08", [7, 7.5, 8]],
+    ["8/jul", [7, 7.5, 8]],
+    ["July 8, 2026", [7, 7.5, 8]],
+    ["0-Mar", null],
+    ["Mar-00", null],
+    ["8-Jul 2026 14:30", null],
+    ["8-Jul box", null],
+    ["7/8/20260", null],
+    ["20260/7/8", null],
+    ["7/8/1926", null],
+    ["7-8/2026", null],
+    ["13/14/2026", null],
     ["2-Jan", null],
     ["28-Mar", null],
     ["8-Jux", null],
   ])("as a saved file holds it: %j", (text, expected) => {
     if (expected === null) expect(() => read(text, "count")).toThrow(Refusal);
     else expect(numbers(text)).toEqual(expected);
+  });
+
+  it.each(["8-Jul-26", "8 Jul 2026", "7/8/2026", "2026-07-08"])(
+    "reads %j back for an inspection of its year, or of a year unknown, and for no other",
+    (text) => {
+      expect(numbers(text)).toEqual([7, 7.5, 8]);
+      expect(read(text, "count", PLAIN_WRITING, 2026).middle).toBe(7.5);
+      expect(() => read(text, "count", PLAIN_WRITING, 2022)).toThrow(
+        `the cell holds a date, ${text.toLowerCase()}, and not of the year of the inspection: ` +
+          "type the count as text",
+      );
+    },
+  );
+
+  it("asks for no year of a date that shows none", () => {
+    expect(read("8-Jul", "count", PLAIN_WRITING, 2026).middle).toBe(7.5);
   });
 
   it("knows each language's months, short and long (Unicode CLDR, through Intl)", () => {
