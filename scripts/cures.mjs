@@ -232,13 +232,13 @@ export const TOPICS = [
         "Percents of combs, cells and areas say their cover themselves. Leave cover out.",
       "… of brood …":
         "Full frames hang on how much of the combs is brood, and nobody wrote it. Fill the cover, or count combs.",
-      "… cells are more than one side of … holds, …":
+      "… cells are more than one side of the frame (…) holds: …":
         "Cells of one side are read. Give each side by itself, or another frame or caste.",
       "width: left out, and a patch in … needs it": "Give the patch's width beside its length.",
       "width: a grid in … is one figure, how many of them the patch fills":
         "Leave width out, or measure in in or cm.",
       "the width is blank": "Fill the width of that row.",
-      "a patch of … cm2 is more than one side of … holds, … cm2":
+      "a patch of … cm2 is more than one side of the frame (…) holds: … cm2":
         "Often inches given as centimetres, or another frame. Look at the unit and the frame.",
       "a lot without opened hives": "Every lot that is compared needs hives with figures.",
       "lots has … rows and frames has …": "Give the same rows of both.",

@@ -66,7 +66,7 @@ export function coverOfCells(frame: FrameSize, cells: number, density: number): 
   if (percent <= 100 + 1e-9) return percent;
   const most = Math.floor(cellsOfSide(frame, 100, density));
   throw new Refusal(
-    `${Math.round(cells)} cells are more than one side of ${frame.name} holds, ${most}`,
+    `${Math.round(cells)} cells are more than one side of the frame (${frame.name}) holds: ${most}`,
   );
 }
 

@@ -187,7 +187,7 @@ export function PATCH(
         const area = scale(wide === undefined ? long : patchOf(long, wide, shape), perUnit);
         if (area.middle > side * (1 + 1e-9)) {
           throw new Refusal(
-            `a patch of ${Math.round(area.middle)} cm2 is more than one side of ${frame.name} holds, ${Math.round(side)} cm2`,
+            `a patch of ${Math.round(area.middle)} cm2 is more than one side of the frame (${frame.name}) holds: ${Math.round(side)} cm2`,
           );
         }
         const filled = (fill ?? 100) / 100;
