@@ -100,11 +100,10 @@ function methodOf(contract: Contract, lot: Lot, { kind, units, inLot }: Drawn, r
   const observer =
     contract.observerError === 0 ? "" : `; observers' error ${contract.observerError} % added`;
   if (lot.hives.length === lot.size) return `every hive was opened${observer}`;
-  const inAll = kind === "hives" ? lot.size : Math.round(inLot);
   const counting =
     ratio.units === units.length ? "" : `, ${ratio.units} of which count in the average`;
   return (
-    `${units.length} of ${inAll} ${kind} drawn${counting}: Student's t for a finite lot, ` +
+    `${units.length} of ${Math.round(inLot)} ${kind} drawn${counting}: Student's t for a finite lot, ` +
     `widened for skew, a typical spread counting as one of the ${kind}${observer}`
   );
 }
@@ -112,7 +111,7 @@ function methodOf(contract: Contract, lot: Lot, { kind, units, inLot }: Drawn, r
 function warningOf(
   contract: Contract,
   lot: Lot,
-  { kind, units }: Drawn,
+  { kind }: Drawn,
   { units: n, spread, skew }: Ratio,
   typical: number,
 ): string {
@@ -130,7 +129,7 @@ function warningOf(
     parts.push(
       typical > 0
         ? `all ${kind} are equal: the interval rests on how hives usually differ`
-        : `all ${kind} are equal: they show no spread to make an interval of`,
+        : `all ${kind} are equal: they show no spread to make an interval from`,
     );
   } else if (spread < (sources.alike.value / 100) * typical) {
     parts.push(`the ${kind} are more alike than usual: the interval is wider than they alone give`);
@@ -138,7 +137,7 @@ function warningOf(
   if (Math.abs(skew) >= sources.extremeSkew.value) {
     parts.push(`a few ${kind} far ${skew < 0 ? "under" : "over"} the others sway the average`);
   }
-  if (kind === "hives" && contract.openedBy === "pallets" && units.length > 1) {
+  if (kind === "hives" && contract.openedBy === "pallets") {
     parts.push(
       "the sheet names no pallets: hives of one pallet are alike, and the interval too narrow",
     );

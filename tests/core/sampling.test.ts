@@ -99,6 +99,8 @@ describe("the whole lot's average", () => {
       fc.property(aLot, ({ by, frames }) => {
         const all = lotAverage({ ...by, observerError: 0 }, lot(by, frames, frames.length, 4), 95);
         expect([all.low, all.high, all.se ?? 0]).toEqual([all.average, all.average, 0]);
+        fc.pre(all.average !== null);
+        expect([all.method, all.warning]).toEqual(["every hive was opened", ""]);
       }),
     );
   });
@@ -153,6 +155,27 @@ describe("the whole lot's average", () => {
     });
   });
 
+  it("of equal hives, where the contract lets none differ, is exactly that and says so", () => {
+    // No hive counts under 8 frames, and none for more than 8.
+    const by = contract({ minimumFrames: 8, mostFrames: 8, underMinimum: "left out" });
+    expect(lotAverage(by, lot(by, Array(20).fill(8), 48), 95)).toMatchObject({
+      low: 8,
+      high: 8,
+      warning: "all hives are equal: they show no spread to make an interval from",
+    });
+  });
+
+  it("of hives just half as unlike as usual is not called more alike than usual", () => {
+    // By hand: four of five hives 1.5 frames off their average of 10: sd sqrt(4 x 2.25 / 4) = 1.5,
+    // the half of 30 % of 10.
+    const five = [8.5, 8.5, 10, 11.5, 11.5];
+    const { se, warning } = lotAverage(EIGHT, lot(EIGHT, five, 10), 95);
+    expect(se).toBe(1.5 * Math.sqrt(1 / 2 / 5));
+    expect(warning).toBe(
+      "only 5 hives count: under 15 the interval may miss more often than it says",
+    );
+  });
+
   it("of hives more alike than usual says that it is wider than they alone give", () => {
     const alike = Array.from({ length: 20 }, (_, i) => 8 + (i % 2));
     const { warning, se, low, high } = lotAverage(EIGHT, lot(EIGHT, alike, 200), 95);
@@ -183,6 +206,14 @@ describe("the whole lot's average", () => {
     expect(warning).toBe("a few hives far over the others sway the average");
   });
 
+  it("is told to be swayed by a few hives far under the others, after what else is to be known", () => {
+    const skewed = lot(EIGHT, [...Array<number>(9).fill(10), 0], 40);
+    expect(lotAverage(EIGHT, skewed, 95).warning).toBe(
+      "only 10 hives count: under 15 the interval may miss more often than it says; " +
+        "a few hives far under the others sway the average",
+    );
+  });
+
   it("is widened for skew less, the more of the lot is opened", () => {
     // By hand, half of 40 opened: 2.0930 + 1.805 / 2 = 2.9955 errors of sqrt(31.25 / 20 / 2).
     const skewed = lot(EIGHT, [...Array<number>(19).fill(5), 30], 40);
@@ -195,6 +226,7 @@ describe("the whole lot's average", () => {
     expect(lotAverage(by, lot(by, [3, 4], 48), 95)).toMatchObject({
       average: null,
       low: null,
+      method: "",
       warning: "no opened hive counts in the average: all are under the minimum",
     });
   });
@@ -244,6 +276,29 @@ describe("the whole lot's average", () => {
     expect(unnamed).toMatchObject({ low: single.low, high: single.high });
   });
 
+  it("says how its interval was made", () => {
+    const method = (terms: Partial<Contract>, frames: number[], size: number): string => {
+      const by = contract(terms);
+      return lotAverage(by, lot(by, frames, size, 2), 95).method;
+    };
+    expect(method({}, [7, 9, 8, 4], 48)).toBe(
+      "4 of 48 hives drawn: Student's t for a finite lot, widened for skew, " +
+        "a typical spread counting as one of the hives",
+    );
+    const strict = { minimumFrames: 6, underMinimum: "left out", observerError: 8 } as const;
+    expect(method(strict, [7, 9, 8, 4], 48)).toBe(
+      "4 of 48 hives drawn, 3 of which count in the average: Student's t for a finite lot, " +
+        "widened for skew, a typical spread counting as one of the hives; observers' error 8 % added",
+    );
+    expect(method({ openedBy: "pallets" }, [7, 9, 8, 4], 48)).toBe(
+      "2 of 24 pallets drawn: Student's t for a finite lot, widened for skew, " +
+        "a typical spread counting as one of the pallets",
+    );
+    expect(method({ observerError: 8 }, [7, 9, 8, 4], 4)).toBe(
+      "every hive was opened; observers' error 8 % added",
+    );
+  });
+
   it("refuses a lot whose pallets are named in part", () => {
     const by = contract({ openedBy: "pallets" });
     const { hives } = lot(by, [8, 9, 7, 8, 9], 48, 4);
@@ -277,6 +332,22 @@ describe("the chance that the whole lot meets the contract", () => {
   it("is 0 or 1 where every hive was opened", () => {
     expect(lotChance(EIGHT, lot(EIGHT, [7, 9], 2))).toBe(1);
     expect(lotChance(EIGHT, lot(EIGHT, [7, 8.9], 2))).toBe(0);
+    expect(lotChance(EIGHT, lot(EIGHT, [9], 1))).toBe(1);
+    const strict = contract({ minimumFrames: 6, underMinimum: "left out" });
+    expect(lotChance(strict, lot(strict, [4, 5], 2))).toBe(0);
+  });
+
+  it("is 0 or 1 where the contract lets no hive differ that counts", () => {
+    const even = (averageFrames: number, frames: number): number => {
+      const by = contract({
+        averageFrames,
+        minimumFrames: frames,
+        mostFrames: frames,
+        underMinimum: "left out",
+      });
+      return lotChance(by, lot(by, [frames, frames, frames], 48));
+    };
+    expect([even(8, 8), even(7, 8), even(8, 7)]).toEqual([1, 1, 0]);
   });
 
   it("falls as more is asked, and lies between 0 and 1", () => {
