@@ -22,6 +22,8 @@ export const TOPICS = [
         'Where you write decimal commas, set the term decimal sign to "," or give written as "decimal comma".',
       "… could be a fraction, … to …, or two boxes: write …-…, a decimal number, or give each box a column":
         "7/8 may be seven eighths, 7 to 8, or 7 in one box and 8 in the other. Write the one that you mean.",
+      "… could be a fraction or two boxes: write a decimal number, or give each box a column":
+        "8/8 may be a whole one, or 8 in each of two boxes. Write the one that you mean.",
       "… with a time of day is no count":
         "A date with an hour stands in a column of counts. Give the right column, or write the count.",
       "the cell holds a date, …, and not of the year of the inspection: type the count as text":

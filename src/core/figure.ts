@@ -26,6 +26,7 @@ const PART_WORDS: Readonly<Record<string, number>> = {
   "one quarter": 1 / 4,
   "three quarters": 3 / 4,
 };
+const COMB = new Set(["frame", "comb", "full"]);
 const COMMON_FRACTION = /^(?:1\/2|[12]\/3|[13]\/4)$/;
 
 /** Walks over the tokens of one figure. */
@@ -57,23 +58,24 @@ export function readFigure(
 
   const unit = KINDS[kind].words;
   const walk: Walk = { words, kind, writing, cell, at: 0 };
-  const atLeast = take(walk, "at", "least");
-  const about = !atLeast && takeAny(walk, ABOUT);
+  const atLeast = take(walk, "at", "least") || take(walk, "≥");
+  const isBetween = !atLeast && take(walk, "between");
+  const about = !atLeast && !isBetween && takeAny(walk, ABOUT);
   const low = value(walk);
   if (low === null) return null;
   takeAny(walk, unit);
-  const open = take(walk, "+") || take(walk, "or", "more") || atLeast;
-  const orSo = !open && (take(walk, "ish") || take(walk, "or", "so"));
+  const open = take(walk, "+") || take(walk, "plus") || take(walk, "or", "more") || atLeast;
+  const orSo = !open && (take(walk, "ish") || take(walk, "-", "ish") || take(walk, "or", "so"));
   if (!open && !orSo) {
-    const either = take(walk, "or");
-    if (either || take(walk, "-") || take(walk, "to")) {
+    const either = !isBetween && take(walk, "or");
+    if (isBetween ? take(walk, "and") : either || take(walk, "-") || take(walk, "to")) {
       const high = value(walk);
       takeAny(walk, unit);
       return high === null || !atEnd(walk) ? null : range(low, high, either, cell);
     }
   }
   takeAny(walk, unit);
-  if (!atEnd(walk)) return null;
+  if (!atEnd(walk) || isBetween) return null;
   if (open) return openEnded(low);
   return about || orSo ? giveOrTake(low, kind) : exactly(low);
 }
@@ -96,12 +98,16 @@ function giveOrTake(middle: number, kind: Kind): Estimate | null {
   return { low: middle - margin, middle, high: middle + margin, dead: false, note: "" };
 }
 
-/** One amount: `7`, `7.5`, `7 1/2`, `7½`, `½`, `1/2`, `seven`, `half`, `five and a half`. */
+/** One amount: `7`, `7.5`, `7 1/2`, `7½`, `½`, `1/2`, `seven`, `half a frame`, `five and a half`. */
 function value(walk: Walk): number | null {
   const part = eighthsAhead(walk) ? null : partOf(walk);
-  // Half in a column of eighths could be half a side or half an eighth.
-  if (part !== null && walk.kind === "eighths") return null;
-  if (part !== null) return walk.kind === "percent" && !unitAhead(walk) ? part * 100 : part;
+  if (part !== null) {
+    // Half in a column of eighths could be half a side or half an eighth.
+    if (walk.kind === "eighths") return null;
+    const isOfComb = walk.kind === "percent" && !unitAhead(walk);
+    if (isOfComb || walk.kind === "count") takeComb(walk);
+    return isOfComb ? part * 100 : part;
+  }
   const whole = eighthsOf(walk) ?? numberOf(walk) ?? wordOf(walk);
   if (whole === null) return null;
   const mark = walk.at;
@@ -111,6 +117,14 @@ function value(walk: Walk): number | null {
   const rest = partOf(walk);
   if (rest === null) walk.at = mark;
   return whole + (rest ?? 0);
+}
+
+/** Half, and then `a frame`, `of the comb` or `full`. */
+function takeComb(walk: Walk): void {
+  const before = walk.at;
+  take(walk, "of");
+  if (!take(walk, "a")) take(walk, "the");
+  if (!takeAny(walk, COMB)) walk.at = before;
 }
 
 /** `3/8` in a column of eighths: three of them. */
@@ -183,8 +197,10 @@ function slashed(walk: Walk, top: string, bottom: string): number {
   const plain = /^[1-9]$/.test(top) && /^[2-9]$/.test(bottom) && part < 1;
   if (!plain || (!afterWhole && !COMMON_FRACTION.test(`${top}/${bottom}`))) {
     throw new Refusal(
-      `${quote(walk.cell)} could be a fraction, ${top} to ${bottom}, or two boxes: write ${top}-${bottom}, ` +
-        `a decimal number, or give each box a column`,
+      part < 1
+        ? `${quote(walk.cell)} could be a fraction, ${top} to ${bottom}, or two boxes: write ${top}-${bottom}, ` +
+            `a decimal number, or give each box a column`
+        : `${quote(walk.cell)} could be a fraction or two boxes: write a decimal number, or give each box a column`,
     );
   }
   walk.at += 3;

@@ -56,6 +56,9 @@ describe("a count as people write it", () => {
     ["about 5", [4.5, 5, 5.5]],
     ["approx. 5", [4.5, 5, 5.5]],
     ["5ish", [4.5, 5, 5.5]],
+    ["5-ish", [4.5, 5, 5.5]],
+    ["five-ish", [4.5, 5, 5.5]],
+    ["5½-ish frames", [5, 5.5, 6]],
     ["5 or so", [4.5, 5, 5.5]],
     ["5 or so frames", [4.5, 5, 5.5]],
     ["5ish frames", [4.5, 5, 5.5]],
@@ -65,6 +68,8 @@ describe("a count as people write it", () => {
     ["about 59.75", [59.5, 59.75, 60]],
     ["12+", [12, 12, null]],
     ["12+ frames", [12, 12, null]],
+    ["12 plus", [12, 12, null]],
+    ["≥ 12", [12, 12, null]],
     ["12 or more", [12, 12, null]],
     ["12 or more frames", [12, 12, null]],
     ["12 frames or more", [12, 12, null]],
@@ -72,6 +77,11 @@ describe("a count as people write it", () => {
     ["at least 12 frames", [12, 12, null]],
     ["7 frames to 8 frames", [7, 7.5, 8]],
     ["7 frames or 8", [7, 7.5, 8]],
+    ["between 7 and 8", [7, 7.5, 8]],
+    ["between 7 and a half and 8 frames", [7.5, 7.75, 8]],
+    ["half a frame", [0.5, 0.5, 0.5]],
+    ["half of a comb", [0.5, 0.5, 0.5]],
+    ["three quarters of the frame", [0.75, 0.75, 0.75]],
     ["5 full", [5, 5, 5]],
     ["5 frames", [5, 5, 5]],
     ["5f", [5, 5, 5]],
@@ -137,20 +147,37 @@ describe("a count as people write it", () => {
     "½ ½",
     "full",
     "two half frames",
+    "half a",
+    "half of",
+    "7 a frame",
+    "half a side",
+    "half a box",
+    "between 7",
+    "between 7-8",
+    "between 7 or 8",
+    "between 8 and 7",
+    "plus 7",
+    "7 -ish 8",
     "5 half",
   ])("refuses %j and quotes it", (text) => {
     expect(() => read(text, "count")).toThrow(Refusal);
     expect(() => read(text, "count")).toThrow(text);
   });
 
-  // As fractions these are none, or not written so: 10/3 and 8/8 are no part of one, 3/16 no comb's.
-  it.each(["7 8/8", "7 10/3", "7 1/1", "7 0/8", "7 3/16", "7 12/8", "seven 5/8", "10/3"])(
-    "asks what the stroke in %j means",
+  // As fractions these are none, or not written so: 3/16 is no part of a comb that is ever said.
+  it.each(["7/8", "7 3/16", "seven 5/8"])("asks what the stroke in %j means", (text) => {
+    const [top, bottom] = text.split(" ").at(-1)!.split("/");
+    expect(() => read(text, "count")).toThrow(
+      `"${text}" could be a fraction, ${top} to ${bottom}, or two boxes: write ${top}-${bottom}, ` +
+        "a decimal number, or give each box a column",
+    );
+  });
+
+  it.each(["7 8/8", "7 10/3", "7 1/1", "7 12/8", "10/10", "10/3"])(
+    "does not take the stroke in %j for a range that goes down",
     (text) => {
-      const [top, bottom] = text.split(" ").at(-1)!.split("/");
       expect(() => read(text, "count")).toThrow(
-        `"${text}" could be a fraction, ${top} to ${bottom}, or two boxes: write ${top}-${bottom}, ` +
-          "a decimal number, or give each box a column",
+        `"${text}" could be a fraction or two boxes: write a decimal number, or give each box a column`,
       );
     },
   );
@@ -197,6 +224,11 @@ describe("a percent as people write it", () => {
     ["0.5%", [0.5, 0.5, 0.5]],
     ["½ %", [0.5, 0.5, 0.5]],
     ["half percent", [0.5, 0.5, 0.5]],
+    ["60-ish", [55, 60, 65]],
+    ["half a comb", [50, 50, 50]],
+    ["half of the frame", [50, 50, 50]],
+    ["half full", [50, 50, 50]],
+    ["¾ of a comb", [75, 75, 75]],
     ["1/2", [50, 50, 50]],
     ["7½ %", [7.5, 7.5, 7.5]],
     ["60 to 70 percent", [60, 65, 70]],
