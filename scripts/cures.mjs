@@ -37,6 +37,8 @@ export const TOPICS = [
       "most of this column is dates: give the column of figures":
         "The argument points at a column of dates. Point it at the counts.",
       "… stands where yes or no was expected": "Write yes, no, or ? where nobody looked.",
+      "… is in …, and … was said":
+        "The weight is written in another unit than the argument or the term stores unit says. Correct one of the two.",
       "… has no upper end":
         "12+ says how many at least and not how many at most, so the high end is not known. Ask for the middle or the low end, or write a range.",
     },
@@ -356,7 +358,6 @@ export const TOPICS = [
       "… stands where stores were expected": "Write an amount; write none for none.",
       "… is less than the tare of …: stores cannot be negative":
         "The hive weighs less than it does empty. Look at both weights and their unit.",
-      "… is in …, and … was said": "The cell names another unit than the argument. Correct one.",
       "levels of … and … are too close to tell apart":
         "Give a good and a bad level that lie further apart.",
       "the good level … is not over the bad level …": "Give the higher level as good.",

@@ -65,9 +65,9 @@ export function serialOfText(
 function dayOf(year: string, month: string | number | null, day: string): Day | null {
   const full = Number(year) + (year.length === 2 ? 2000 : 0);
   const asked = { year: full, month: Number(month ?? 0), day: Number(day) };
-  if (full < 2000 || full > 2099 || asked.month < 1 || asked.month > 12) return null;
-  const found = dayOfSerial(serialOfDay(asked));
-  return found.day === asked.day && found.month === asked.month ? asked : null;
+  if (full < 2000 || full > 2099) return null;
+  // What the calendar does not have is counted on into another month.
+  return dayOfSerial(serialOfDay(asked)).month === asked.month ? asked : null;
 }
 
 function iso({ year, month, day }: Day): string {

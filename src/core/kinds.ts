@@ -41,7 +41,7 @@ export const KINDS = {
     most: 1e7,
     expected: "an amount such as 19200, 12.5, 10-12 or none",
     about: null,
-    words: words("bees cells cm2 in2 lb lbs kg"),
+    words: words("bees cells lb lbs kg"),
   },
 } satisfies Record<string, FigureKind>;
 

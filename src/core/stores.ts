@@ -92,7 +92,7 @@ export function storesInPounds(stores: Estimate, unit: StoresUnit, frame: FrameS
 }
 
 /** Refuses a weight that is written with the other unit behind it, such as `40 kg` among pounds. */
-export function checkUnit(text: string, unit: StoresUnit): void {
+export function checkUnit(text: string, unit: StoresUnit | "bees"): void {
   const words = /(\p{L}+)\.?\s*$/u.exec(text.toLowerCase())?.[1] ?? "";
   const written = /^(lb|lbs|pounds?)$/.test(words)
     ? "lb"

@@ -1,6 +1,7 @@
 import { bees, beesOnSide, framesOf, weighBees, WEIGHT_UNITS } from "../core/bees.js";
 import { DEEP } from "../core/comb.js";
 import { exactly, scale, sum, type Estimate } from "../core/estimate.js";
+import { checkUnit } from "../core/stores.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { boxFrames } from "./frames.js";
 import { eachCell, eachHive } from "./hive-cells.js";
@@ -150,6 +151,8 @@ export function BEE_WEIGHT(
   const values = [amount, from, to, per_pound, part, written];
   return answer(weightParameters, values, (cells, from, to, perPound, part, writing) =>
     eachCell(cells, (i, k) => {
+      const cell = cells.cell(i, k);
+      if (typeof cell === "string") checkUnit(cell, from);
       const amount = cells.estimate(i, k, "amount", writing, null)!;
       return partOf(weighBees(amount, from, to, perPound), part, writing);
     }),

@@ -8,6 +8,7 @@ import type { Writing } from "../core/writing.js";
 import { Refusal } from "../core/refusal.js";
 import { isBlankOrZero } from "./cells.js";
 import type { HiveCells } from "./hive-cells.js";
+import { checkUnitsWritten } from "./stores-unit.js";
 
 /** The columns of a sheet that say how a hive was found; null for what the sheet does not have. */
 export interface LookColumns {
@@ -104,7 +105,7 @@ function storesAt(
 ): Estimate | null {
   if (stores === null) return null;
   if (stores.isEmpty(i)) return blankIsNone ? exactly(0) : null;
-  return sum(
-    stores.estimates(i, contract.storesUnit === "frames" ? "count" : "amount", contract, year),
-  );
+  const { storesUnit } = contract;
+  checkUnitsWritten(stores, i, storesUnit);
+  return sum(stores.estimates(i, storesUnit === "frames" ? "count" : "amount", contract, year));
 }

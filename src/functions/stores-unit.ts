@@ -1,7 +1,16 @@
 import type { Contract } from "../core/contract.js";
 import { storesUnitOf } from "../core/headings.js";
 import { quote, Refusal } from "../core/refusal.js";
+import { checkUnit, type StoresUnit } from "../core/stores.js";
 import type { HiveCells } from "./hive-cells.js";
+
+/** Refuses a row in which a weight is written with another unit behind it than the one it is read in. */
+export function checkUnitsWritten(cells: HiveCells, i: number, unit: StoresUnit): void {
+  for (let k = 0; k < cells.width; k++) {
+    const cell = cells.cell(i, k);
+    if (typeof cell === "string") cells.named(i, k, () => checkUnit(cell, unit));
+  }
+}
 
 /**
  * A weight read in another unit, or a hive's weight as its stores, would grade a hive wrongly, and

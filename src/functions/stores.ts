@@ -2,7 +2,6 @@ import { DEEP, type FrameSize } from "../core/comb.js";
 import { scale, sum, type Estimate } from "../core/estimate.js";
 import { quote, Refusal } from "../core/refusal.js";
 import {
-  checkUnit,
   heft,
   perPound,
   pollenOfFrames,
@@ -18,6 +17,7 @@ import { boxFrames } from "./frames.js";
 import { eachHive, type HiveCells } from "./hive-cells.js";
 import { choice, hives } from "./parameters.js";
 import { checkSingle } from "./rows.js";
+import { checkUnitsWritten } from "./stores-unit.js";
 import { partOf, writtenParameters, yearOfRow } from "./written.js";
 
 const PARTS = ["middle", "low", "high", "text", "pollen", "note"] as const;
@@ -140,10 +140,7 @@ export function weightsOrCounts(
   writing: Writing,
   year: number | null,
 ): Estimate[] {
-  for (let k = 0; k < cells.width; k++) {
-    const cell = cells.cell(i, k);
-    if (typeof cell === "string") cells.named(i, k, () => checkUnit(cell, unit));
-  }
+  checkUnitsWritten(cells, i, unit);
   const figures = cells.estimates(i, unit === "frames" ? "count" : "amount", writing, year);
   const dead = figures.findIndex((figure) => figure.dead);
   if (dead < 0) return figures;

@@ -129,6 +129,10 @@ describe("headings of signs", () => {
     ["honey kg", "kg"],
     ["Honey frames", "frames"],
     ["Stores", null],
+    ["Food (pounds)", "lb"],
+    ["Feed, combs", "frames"],
+    ["Heft", "hive weight"],
+    ["Honey wt, lbs", "lb"],
     ["Wt lbs", "hive weight"],
   ])("of stores: %s is in %s", (heading, unit) => {
     expect(storesUnitOf(heading)).toBe(unit);

@@ -18,6 +18,8 @@ it.each([
 
 it("takes a sum that arithmetic left a hair under as what was asked", () => {
   expect(shownApart(0.1 + 0.2, 0.3)).toBe("0.3");
+  expect(decimalsApart(0.1 + 0.2, 0.3)).toBe(2);
+  expect(decimalsApart(0.3, 0.1 + 0.2, 1)).toBe(1);
 });
 
 it("is never shown on another side of what is asked than it is", () => {

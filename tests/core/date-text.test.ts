@@ -29,6 +29,12 @@ describe("a date that stands as text", () => {
     }
   });
 
+  it("may be of any year from 2000 to 2099, and of a leap day", () => {
+    expect(dayOfText("01.01.2000", "one way")).toEqual(day(2000, 1, 1));
+    expect(dayOfText("31.12.2099", "one way")).toEqual(day(2099, 12, 31));
+    expect(dayOfText("29.02.24", "one way")).toEqual(day(2024, 2, 29));
+  });
+
   it("takes the day first with points also where months are said to come first", () => {
     expect(dayOfText("03.04.2026", "month first")).toEqual(day(2026, 4, 3));
   });
@@ -50,6 +56,13 @@ describe("a date that stands as text", () => {
     "13/13/2026",
     "27.03.",
     "27.03.1926",
+    "27.03.1999",
+    "27.03.2100",
+    "00.03.2026",
+    "32.01.2026",
+    "27.00.2026",
+    "27.13.2026",
+    "27 Foo 2026",
     "Mar 2026",
   ])("%s is none", (text) => {
     expect(dayOfText(text, "one way")).toBeNull();

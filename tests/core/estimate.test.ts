@@ -67,6 +67,7 @@ describe("an estimate as it would be said", () => {
     [OPEN, "12+"],
     [DEAD, "dead"],
     [exactly(0), "0"],
+    [exactly(0.1), "0.1"],
     // A ten-millionth, which JavaScript writes 1e-7.
     [exactly(1e-7), "0.0000001"],
     [between(1e-7, 7), "0.0000001-7"],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { matchHeadings } from "../../src/core/headings.js";
+import { frameOfHeading, matchHeadings } from "../../src/core/headings.js";
 import { headerRows } from "../functions/header-rows.js";
 
 describe("20 heading rows written before the matching", () => {
@@ -29,5 +29,69 @@ describe("a total", () => {
   });
   it("is the count where it stands alone", () => {
     expect(matchHeadings(["Hive", "Total bees"]).roles).toEqual(["hive", "bees"]);
+    expect(matchHeadings(["Bees top", "Total brood"]).roles).toEqual(["bees", "brood"]);
+  });
+});
+
+describe("two headings for what a sheet has once", () => {
+  it("leave it to the one that names it better, or in fewer words", () => {
+    expect(matchHeadings(["Yard", "Lot"]).roles).toEqual([null, "lot"]);
+    expect(matchHeadings(["Date inspected", "Date"])).toEqual({
+      roles: [null, "date"],
+      doubts: [],
+    });
+  });
+
+  it("leave it to neither where they are as good, and both are asked about", () => {
+    expect(matchHeadings(["Hive", "Notes", "Hive"])).toEqual({
+      roles: [null, "notes", null],
+      doubts: [
+        { role: "hive", heading: "Hive" },
+        { role: "hive", heading: "Hive" },
+      ],
+    });
+    expect(matchHeadings(["Yard", "Lot A", "Lot no", "Lot 1"]).doubts).toEqual([
+      { role: "lot", heading: "Lot A" },
+      { role: "lot", heading: "Lot no" },
+      { role: "lot", heading: "Lot 1" },
+    ]);
+  });
+});
+
+describe("a heading that is not understood", () => {
+  it.each([
+    ["Seams", "seams above"],
+    ["Seams from above, twice weekly", "seams above"],
+    ["Frames", "bees"],
+    ["Frames counted", "bees"],
+    ["Bees' temper", "bees"],
+    ["Queen source", "queen"],
+  ] as const)("%s is asked about, and not taken", (heading, role) => {
+    expect(matchHeadings([heading])).toEqual({ roles: [null], doubts: [{ role, heading }] });
+  });
+
+  it.each(["", "  ", "Count", "Frames drawn", "Bees added", "Frames fed", "GPS"])(
+    "%j is the owner's own",
+    (heading) => {
+      expect(matchHeadings([heading])).toEqual({ roles: [null], doubts: [] });
+    },
+  );
+});
+
+describe("the frame that a heading names", () => {
+  it.each([
+    ["Medium bees", "medium"],
+    ["Med. bees", "medium"],
+    ["Bees (meds)", "medium"],
+    ["bees, deep 1", "deep"],
+    ["Bees in deeps", "deep"],
+    ["National deep bees", "national deep"],
+    ["National shallows", "national shallow"],
+    ["Deep", "deep"],
+    ["Bees", null],
+    ["Comedy bees", null],
+    ["Deepest bees", null],
+  ])("%s: %s", (heading, frame) => {
+    expect(frameOfHeading(heading)?.name ?? null).toBe(frame);
   });
 });

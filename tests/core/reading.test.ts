@@ -27,6 +27,7 @@ describe("a count as people write it", () => {
     ["7.5", [7.5, 7.5, 7.5]],
     [".5", [0.5, 0.5, 0.5]],
     ["7-8", [7, 7.5, 8]],
+    ["7-7", [7, 7, 7]],
     ["7 - 8", [7, 7.5, 8]],
     ["7–8", [7, 7.5, 8]],
     ["7—8", [7, 7.5, 8]],
@@ -90,8 +91,10 @@ describe("a count as people write it", () => {
     ["٧-٨", [7, 7.5, 8]],
     ["७", [7, 7, 7]],
     ["𝟕", [7, 7, 7]],
+    ["zero to one", [0, 0.5, 1]],
     ["none", [0, 0, 0]],
     ["None", [0, 0, 0]],
+    ["no bees", [0, 0, 0]],
     ["-", [0, 0, 0]],
     ["—", [0, 0, 0]],
     ["0", [0, 0, 0]],
@@ -106,7 +109,17 @@ describe("a count as people write it", () => {
   });
 
   it("says that an open end is counted as written", () => {
-    expect(read("12+", "count").note).toBe("12 or more, counted as 12");
+    expect(read("12+", "count")).toEqual({
+      low: 12,
+      middle: 12,
+      high: null,
+      dead: false,
+      note: "12 or more, counted as 12",
+    });
+  });
+
+  it("has nothing more to say of about five", () => {
+    expect(read("about 5", "count")).toMatchObject({ dead: false, note: "" });
   });
 
   it.each([
@@ -159,19 +172,26 @@ describe("a count as people write it", () => {
     "plus 7",
     "7 -ish 8",
     "5 half",
+    "*",
+    "7/",
+    "7/x",
+    "x/8",
   ])("refuses %j and quotes it", (text) => {
     expect(() => read(text, "count")).toThrow(Refusal);
     expect(() => read(text, "count")).toThrow(text);
   });
 
   // As fractions these are none, or not written so: 3/16 is no part of a comb that is ever said.
-  it.each(["7/8", "7 3/16", "seven 5/8"])("asks what the stroke in %j means", (text) => {
-    const [top, bottom] = text.split(" ").at(-1)!.split("/");
-    expect(() => read(text, "count")).toThrow(
-      `"${text}" could be a fraction, ${top} to ${bottom}, or two boxes: write ${top}-${bottom}, ` +
-        "a decimal number, or give each box a column",
-    );
-  });
+  it.each(["7/8", "7 0/8", "7 3/16", "7 1.5/2", "7 .5/2", "7 1/2.5", "7 1/25", "seven 5/8"])(
+    "asks what the stroke in %j means",
+    (text) => {
+      const [top, bottom] = text.split(" ").at(-1)!.split("/");
+      expect(() => read(text, "count")).toThrow(
+        `"${text}" could be a fraction, ${top} to ${bottom}, or two boxes: write ${top}-${bottom}, ` +
+          "a decimal number, or give each box a column",
+      );
+    },
+  );
 
   it.each(["7 8/8", "7 10/3", "7 1/1", "7 12/8", "10/10", "10/3"])(
     "does not take the stroke in %j for a range that goes down",
@@ -186,10 +206,18 @@ describe("a count as people write it", () => {
     expect(() => read("8-7", "count")).toThrow(
       '"8-7" goes down: write the smaller figure first, 7-8',
     );
-    expect(() => read("sevn", "count")).toThrow(
-      '"sevn" is not understood: a count such as 7, 7-8, 7½, about 7, 12+, half, none or dead was expected',
-    );
+    for (const text of ["sevn", "full", "7/", "7/x", "x/8"]) {
+      expect(() => read(text, "count")).toThrow(
+        `"${text}" is not understood: a count such as 7, 7-8, 7½, about 7, 12+, half, none or dead was expected`,
+      );
+    }
     expect(() => read("61", "count")).toThrow('"61" is out of range: 0 to 60 frames were expected');
+    expect(() => read(61, "count")).toThrow("61 is out of range: 0 to 60 frames were expected");
+  });
+
+  it("reads a text of sixty signs and no longer one", () => {
+    expect(read("7".padStart(60), "count").middle).toBe(7);
+    expect(() => read("7".padStart(61), "count")).toThrow("is not understood");
   });
 
   it.each([-1, 61, 1000, Infinity, NaN])("refuses the number %d", (n) =>
@@ -235,14 +263,30 @@ describe("a percent as people write it", () => {
   ])("%j", (text, expected) => expect(numbers(text, "percent")).toEqual(expected));
 
   it("asks what a fraction means", () => {
-    expect(() => read(0.6, "percent")).toThrow("is it 60 % or 0.6 %?");
+    expect(() => read(0.6, "percent")).toThrow(
+      "0.6 where a percent is asked: is it 60 % or 0.6 %? Write 60, or say that percents are " +
+        "written as fractions",
+    );
     expect(() => read("0.6", "percent")).toThrow("is it 60 % or 0.6 %?");
     expect(numbers(0.6, "percent", writing({ percentsAs: "fraction" }))).toEqual([60, 60, 60]);
   });
 
-  it.each([101, "101%", "90-110", -5])("refuses %j", (cell) =>
+  it("asks nothing of nought and one", () => {
+    for (const percent of [0, 1]) {
+      expect(read(percent, "percent").middle).toBe(percent);
+      expect(read(`${percent}`, "percent").middle).toBe(percent);
+    }
+  });
+
+  it.each([101, "101%", "90-110", -5, "8-Jul"])("refuses %j", (cell) =>
     expect(() => read(cell, "percent")).toThrow(Refusal),
   );
+
+  it("says the range of a fraction that is over the whole", () => {
+    expect(() => read(1.2, "percent", writing({ percentsAs: "fraction" }))).toThrow(
+      "1.2 is out of range: 0 to 100 percent were expected",
+    );
+  });
 });
 
 describe("eighths of a side as people write them", () => {
@@ -254,6 +298,11 @@ describe("eighths of a side as people write them", () => {
     ["3", [3, 3, 3]],
     ["3/8", [3, 3, 3]],
     ["3/8-4/8", [3, 3.5, 4]],
+    ["3-4/8", [3, 3.5, 4]],
+    ["about 3/8", [2.5, 3, 3.5]],
+    ["3-", null],
+    ["3/", null],
+    ["3/8-", null],
     ["2½", [2.5, 2.5, 2.5]],
     ["2 1/2", [2.5, 2.5, 2.5]],
     ["2½/8", null],
@@ -275,8 +324,9 @@ describe("eighths of a side as people write them", () => {
 describe("an amount as people write it", () => {
   it("is a number or a range, and never about one", () => {
     expect(read("19200", "amount").middle).toBe(19200);
+    expect(read(serial(2026, 7, 8), "amount").middle).toBe(serial(2026, 7, 8));
     expect(read("10-12 lb", "amount")).toMatchObject({ low: 10, middle: 11, high: 12 });
-    for (const text of ["about 19200", "19200 or so", "19200ish"]) {
+    for (const text of ["about 19200", "19200 or so", "19200ish", "full", "8-Jul"]) {
       expect(() => read(text, "amount")).toThrow(
         `"${text}" is not understood: an amount such as 19200, 12.5, 10-12 or none was expected`,
       );
@@ -380,6 +430,7 @@ describe("a count that the spreadsheet turned into a date", () => {
     ["7/8/2026", [7, 7.5, 8]],
     ["08.07.2026", [7, 7.5, 8]],
     ["2026-07-08", [7, 7.5, 8]],
+    ["12/13/2026", [12, 12.5, 13]],
     ["8/jul", [7, 7.5, 8]],
     ["July 8, 2026", [7, 7.5, 8]],
     ["0-Mar", null],

@@ -26,6 +26,10 @@ describe("one spelling for what means the same", () => {
     ["Hive 7 ", "hive 7"],
     ["HIVE 7", "hive 7"],
     ["A B C-3", "a b c-3"],
+    ["7½", "7 <1/2>"],
+    // A fraction slash, and a tick with the sign behind it that asks for a coloured picture.
+    ["1\u20442", "1/2"],
+    ["\u2714\uFE0F seen", "\u2714 seen"],
   ])("%j is %j", (text, spelling) => {
     expect(normalise(text)).toBe(spelling);
   });
