@@ -35,7 +35,7 @@ describe("a frame", () => {
     "42 x 27 cm wood",
     "about 42 x 27 cm",
     "42. x 27 cm",
-    "deep frames two",
+    "national frames deep",
     "",
   ])("%j is refused with the names that are known", (text) => {
     expect(() => frameOf(text)).toThrow(

@@ -106,7 +106,16 @@ describe("stores as they are written", () => {
     },
   );
 
-  it.each(["40", "about 40", "40 half", "kg 40", "40 bulb"])("%o names no unit", (text) => {
+  it.each([
+    "40",
+    "about 40",
+    "40 half",
+    "kg 40",
+    "40 bulb",
+    "40 poundage",
+    "40 kilometres",
+    "40 pkg",
+  ])("%o names no unit", (text) => {
     expect(() => checkUnit(text, "lb")).not.toThrow();
     expect(() => checkUnit(text, "kg")).not.toThrow();
   });
