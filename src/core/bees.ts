@@ -77,7 +77,7 @@ export function weighBees(
   const middle = perPound ?? sources.beesPerPound.value;
   const fewest = perPound ?? sources.beesPerPoundLeast.value;
   const most = perPound ?? sources.beesPerPoundMost.value;
-  const weight = from === "bees" ? amount : pounds(amount);
+  const weight = pounds(amount);
   const convert = (value: number, by: number): number =>
     from === "bees" ? value / by : value * by;
   const [least, greatest] = from === "bees" ? [most, fewest] : [fewest, most];

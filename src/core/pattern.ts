@@ -89,7 +89,7 @@ export function droneVerdict(
     note:
       season === null
         ? "say the season"
-        : `for drone brood that stands together, no figure is known of the ${season}`,
+        : `drone brood that stands together: no figure is known for the ${season}`,
   };
 }
 

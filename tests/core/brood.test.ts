@@ -25,6 +25,7 @@ describe("a hive's brood", () => {
     expect(broodOfBoxes([open], [DEEP], [exactly(60)], DEEP).fullFrames?.high).toBeNull();
     expect(broodOfBoxes([open], [DEEP], [exactly(60)], DEEP).cover?.high).toBeNull();
     expect(broodOfBoxes([exactly(8)], [DEEP], [open], DEEP).fullFrames?.high).toBeNull();
+    expect(broodOfBoxes([exactly(8)], [DEEP], [open], DEEP).cover?.high).toBeNull();
   });
 
   it("keeps what is to be known of counts and covers", () => {

@@ -59,11 +59,14 @@ describe("the word for a stage", () => {
     expect(() => stageOf("grafted", "drone")).toThrow(Refusal);
   });
 
-  it.each(["hatching", "brood", "egg, larva", "3", "constructor", ""])("is not %j", (text) => {
-    expect(() => stageOf(text, "drone")).toThrow(
-      "is no stage of a drone: its stages are egg, larva, ready to cap, just capped, capped, emerging",
-    );
-  });
+  it.each(["hatching", "brood", "ready brood to cap", "egg, larva", "3", "constructor", ""])(
+    "is not %j",
+    (text) => {
+      expect(() => stageOf(text, "drone")).toThrow(
+        "is no stage of a drone: its stages are egg, larva, ready to cap, just capped, capped, emerging",
+      );
+    },
+  );
 });
 
 describe("the word for a caste", () => {
@@ -76,7 +79,7 @@ describe("the word for a caste", () => {
     ["queen cells", "queen"],
   ])("%j is read as %s", (text, caste) => expect(casteOf(text)).toBe(caste));
 
-  it.each(["bee", "work", ""])("is not %j", (text) => {
+  it.each(["bee", "work", "work brooder", "dsrone", ""])("is not %j", (text) => {
     expect(() => casteOf(text)).toThrow('"worker", "drone" or "queen" was expected');
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { PATTERNS, type Content } from "../../src/core/comb-brood.js";
 import { drawComb } from "../../src/core/comb-drawing.js";
-import { latticeOf } from "../../src/core/comb-lattice.js";
+import { latticeOf, middleOf } from "../../src/core/comb-lattice.js";
 import { combWithBees, combWithBrood, type CombPicture } from "../../src/core/comb-picture.js";
 import { frameOf } from "../../src/core/comb.js";
 import { randomFrom } from "../../src/core/random.js";
@@ -28,6 +28,15 @@ describe("the comb", () => {
     expect(latticeOf(frameOf("shallow"))).toMatchObject({ columns: 79, rows: 25 });
     expect(latticeOf(frameOf("national 14x12"))).toMatchObject({ columns: 79, rows: 46 });
   });
+});
+
+it("has its rows half a cell beside each other, a quarter to the left and to the right", () => {
+  // 15 units a cell, 13 a row: middles 7.5 less or more 3.75 across, 6.5 down.
+  const lattice = latticeOf();
+  expect(middleOf(lattice, 0)).toEqual([3.75, 6.5]);
+  expect(middleOf(lattice, 78)).toEqual([78 * 15 + 3.75, 6.5]);
+  expect(middleOf(lattice, 79)).toEqual([11.25, 19.5]);
+  expect(middleOf(lattice, 2 * 79 + 1)).toEqual([18.75, 32.5]);
 });
 
 describe("a comb with bees", () => {

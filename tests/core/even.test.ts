@@ -187,4 +187,15 @@ describe("placing units on places", () => {
     const { of } = placeEvenly(units, places);
     expect([0, 1, 2].map((d) => of.filter((at) => at === d).length)).toEqual([2, 1, 0]);
   });
+
+  it("calls best at any size what cannot be better, and not what it could not go through", () => {
+    const places = [12, 12, 12, 12].map((n) => ({ units: n, least: 0 }));
+    const alike = Array.from({ length: 48 }, () => ({ hives: 4, frames: 32 }));
+    expect(placeEvenly(alike, places)).toMatchObject({ isBest: true, score: { range: 0 } });
+    // Sums of roots hardly ever meet, and there are too many to try.
+    const irregular = alike.map((unit, i) => ({ ...unit, frames: 24 + Math.sqrt(i + 2) }));
+    const { isBest, score } = placeEvenly(irregular, places);
+    expect(score.range).toBeGreaterThan(1e-9);
+    expect(isBest).toBe(false);
+  });
 });

@@ -55,3 +55,15 @@ it("knows a hive that begins from one that ends, and from one without brood", ()
   expect(laying(0, 0, 4000).verdict).toBe("shrinking");
   expect(laying(0, 0, 0)).toMatchObject({ verdict: "", note: "no brood" });
 });
+
+it("says what the young brood was held against", () => {
+  // ACT Beekeepers 2022 and Schmolke et al. 2020, as in the published tests.
+  const than = "than in a steady colony (1:2:4) or in the field (1:1.5:3.2)";
+  expect(laying(1000, 2000, 2000).note).toBe(
+    `clearly more young brood ${than}: rearing is growing`,
+  );
+  expect(laying(1000, 2000, 8000).note).toBe(
+    `clearly less young brood ${than}: rearing is shrinking`,
+  );
+  expect(laying(1000, 2000, 4000).note).toBe("as much young brood as where laying is steady");
+});

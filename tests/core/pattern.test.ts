@@ -29,7 +29,13 @@ describe("a drone share", () => {
   it("is none or all where there is but one kind, and unknown where there is no brood", () => {
     expect(droneShare(0, 5, "cells")).toEqual({ byCells: 0, byArea: 0 });
     expect(droneShare(5, 0, "cells")).toEqual({ byCells: 100, byArea: 100 });
-    expect(() => droneShare(0, 0, "cells")).toThrow("no brood");
+    expect(() => droneShare(0, 0, "cells")).toThrow(
+      expect.objectContaining({ kind: "unknown", message: "no brood, so it has no drone share" }),
+    );
+  });
+
+  it("is half by area where either covers as much", () => {
+    expect(droneShare(5, 5, "area").byArea).toBe(50);
   });
 });
 
@@ -62,8 +68,17 @@ describe("a warning", () => {
   });
 });
 
+it("says of drone brood together what is not known: the season, or a figure for it", () => {
+  expect(droneVerdict(5, null, "together").note).toBe("say the season");
+  expect(droneVerdict(5, "autumn", "together").note).toBe(
+    "drone brood that stands together: no figure is known for the autumn",
+  );
+});
+
 it("says where a fill is judged too widely to be sure", () => {
   expect(solidness(between(75, 85))).toMatchObject({ verdict: "spotty", empty: 20 });
   expect(solidness(between(75, 85)).note).toMatch(/too widely/);
+  // 100 less 80.5 is under 20 %.
+  expect(solidness(between(75, 86))).toMatchObject({ verdict: "solid", empty: 19.5 });
   expect(solidness(between(85, 95)).note).not.toMatch(/too widely/);
 });

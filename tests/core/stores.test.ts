@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { frameOf } from "../../src/core/comb.js";
 import { between, exactly } from "../../src/core/estimate.js";
-import { checkUnit, heft, honeyOfFrame, storesInPounds } from "../../src/core/stores.js";
+import {
+  checkUnit,
+  heft,
+  honeyOfFrame,
+  honeyOfFrames,
+  storesInPounds,
+} from "../../src/core/stores.js";
 
 describe("honey in a full frame", () => {
   it("is 6 to 8 lb of a deep and 3.5 to 4 of a medium, as published (see SOURCES)", () => {
@@ -9,6 +15,28 @@ describe("honey in a full frame", () => {
     const { least, most } = honeyOfFrame(frameOf("medium"));
     expect(least).toBeCloseTo(3.5, 10);
     expect(most).toBeCloseTo(4, 10);
+  });
+
+  it("is half way between the two for a frame half way between them", () => {
+    // 7.0625 in between 5.5 and 8.625: 3.5 to 6 and 4 to 8.
+    const { least, most } = honeyOfFrame(frameOf("16.75 x 7.0625 in"));
+    expect(least).toBeCloseTo(4.75, 10);
+    expect(most).toBeCloseTo(6, 10);
+  });
+
+  it("is as much a cm2 as the nearer of the two beyond them", () => {
+    // A shallow is 4.875 of a medium's 5.5 in, a Dadant 1,125 of a deep's 864.5 cm2.
+    expect(honeyOfFrame(frameOf("shallow")).least).toBeCloseTo((3.5 * 4.875) / 5.5, 10);
+    expect(honeyOfFrame(frameOf("dadant")).most).toBeCloseTo((8 * 1125) / (134 * 6.4516), 10);
+  });
+
+  it("is counted end by end: 2 to 3 deeps are 12 to 24 lb, in the middle 2.5 of 7", () => {
+    const deep = frameOf("deep");
+    expect(honeyOfFrames(between(2, 3), deep)).toEqual({ ...between(12, 24), middle: 17.5 });
+    expect(honeyOfFrames({ ...exactly(2), high: null }, deep)).toMatchObject({
+      low: 12,
+      high: null,
+    });
   });
 
   it("grows with the comb on either side of the two, and between them", () => {
@@ -78,7 +106,16 @@ describe("stores as they are written", () => {
     },
   );
 
-  it.each(["40", "about 40", "40 half", "kg 40", "40 bulb"])("%o names no unit", (text) => {
+  it.each([
+    "40",
+    "about 40",
+    "40 half",
+    "kg 40",
+    "40 bulb",
+    "40 poundage",
+    "40 kilometres",
+    "40 pkg",
+  ])("%o names no unit", (text) => {
     expect(() => checkUnit(text, "lb")).not.toThrow();
     expect(() => checkUnit(text, "kg")).not.toThrow();
   });

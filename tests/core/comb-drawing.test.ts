@@ -1,0 +1,71 @@
+import { describe, expect, it } from "vitest";
+import type { Content } from "../../src/core/comb-brood.js";
+import { drawComb } from "../../src/core/comb-drawing.js";
+import { combWithBees, combWithBrood } from "../../src/core/comb-picture.js";
+import { frameOf } from "../../src/core/comb.js";
+import { BEE_COLOURS, DEEP_COMB, paintedShare } from "../raster.js";
+
+const EGG = ["#c9a46a", "#7d572c", "#ffffff"];
+const WORKER = ["#a8702f", "#b98040"];
+const DRONE = ["#7c4d1c", "#cf9f60", "#f2dcb4"];
+const HONEY = ["#f3e6c4", "#fcf5e1"];
+const WOOD = ["#cfae7c", "#8d6b3c"];
+const [, , WIDTH, HEIGHT] = DEEP_COMB;
+
+describe("a drawn comb", () => {
+  it.each([
+    ["clear centre", "egg", EGG],
+    ["clear centre", "capped worker", WORKER],
+    ["drone patch", "capped drone", DRONE],
+    ["solid", "honey", HONEY],
+  ] as const)("%s: shows as much %s as its cells hold", (pattern, content, colours) => {
+    const picture = combWithBrood(pattern, 40, 3);
+    const held = picture.contents.filter((cell: Content) => cell === content).length;
+    const painted = paintedShare(drawComb(picture, "t"), colours, DEEP_COMB);
+    expect(held).toBeGreaterThan(100);
+    expect(Math.abs(painted - (100 * held) / picture.contents.length)).toBeLessThan(1);
+  });
+
+  it("stands in its wood, and the wood not in it", () => {
+    const svg = drawComb(combWithBrood("solid", 40, 3), "t");
+    expect(paintedShare(svg, WOOD, DEEP_COMB)).toBeLessThan(0.5);
+    for (const bar of [
+      [0, -48, WIDTH, 45],
+      [0, HEIGHT + 3, WIDTH, 30],
+      [-27, 0, 24, HEIGHT],
+      [WIDTH + 3, 0, 24, HEIGHT],
+      [-67, -48, 60, 36],
+      [WIDTH + 7, -48, 60, 36],
+    ] as const) {
+      expect(paintedShare(svg, WOOD, bar)).toBeGreaterThan(97);
+    }
+    // Under the lugs there is none.
+    expect(paintedShare(svg, WOOD, [-67, 0, 30, HEIGHT])).toBe(0);
+    expect(paintedShare(svg, WOOD, [WIDTH + 37, 0, 30, HEIGHT])).toBe(0);
+  });
+
+  it("is as large as its frame makes it, with room for the wood", () => {
+    // 79 cells of 15 and 25 rows of 13 (a shallow), 70 to each side, 50 above and 40 below.
+    const svg = drawComb(combWithBees(0, 1, "middle", frameOf("shallow")), "t");
+    expect(svg).toContain('viewBox="-70 -50 1325 415"');
+  });
+
+  it("uses only what it has defined itself, under the id that it was given", () => {
+    for (const picture of [combWithBees(40, 1), combWithBrood("clear centre", 40, 1)]) {
+      const svg = drawComb(picture, "one");
+      const defined = [...svg.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
+      const used = [...svg.matchAll(/ href="#([^"]*)"/g)].map(([, id]) => id);
+      expect(new Set(used)).toEqual(new Set(defined));
+      expect(new Set(defined).size).toBe(defined.length);
+      for (const id of defined) expect(id).toMatch(/^one[bc]\d$/);
+    }
+  });
+
+  it("has no colour of a bee where there is none, and all of them where there are some", () => {
+    const [none, some] = [drawComb(combWithBees(0, 1), "t"), drawComb(combWithBees(5, 1), "t")];
+    for (const colour of BEE_COLOURS) {
+      expect(none).not.toContain(colour);
+      expect(some).toContain(colour);
+    }
+  });
+});
