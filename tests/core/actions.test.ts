@@ -41,6 +41,14 @@ describe("where a hive goes", () => {
     });
   });
 
+  it("is out, and not fed, where it is dead", () =>
+    expect(act({ ...bees({ ...exactly(0), dead: true }), stores: exactly(1) })).toEqual({
+      action: "take out",
+      feed: false,
+      reason:
+        "dead: close it against robbing, and ask the apiary inspector before its combs are used again",
+    }));
+
   it("says each thing once, the longer way", () =>
     expect(act({ queen: false }, {}, { "laying queen": "yes" }).reason).toBe(
       "no laying queen: requeen or combine once that is sure; no diagnosis: ask the apiary inspector",

@@ -90,9 +90,35 @@ describe("pallets on drops", () => {
 
   it("give the strong lot to the drop that misses its least by the most frames", () => {
     // The weak lot, 6 frames, is 3 short on each of 8 hives, or 5 short on each of 4: 24 over 20.
-    const pallets = [pallet("A", 11), pallet("A", 11.5), pallet("B", 6)];
-    expect(names(pallets, [drop("Gate", 8, 9), drop("Rear", 8, 11)])).toEqual(["B6", "A11 A11.5"]);
-    expect(names(pallets, [drop("Gate", 8, 9), drop("Rear", 4, 11)])).toEqual(["A11 A11.5", "B6"]);
+    const pallets = [pallet("A", 11), pallet("B", 6)];
+    expect(names(pallets, [drop("Gate", 8, 9), drop("Rear", 8, 11)])).toEqual(["B6", "A11"]);
+    expect(names(pallets, [drop("Gate", 8, 9), drop("Rear", 4, 11)])).toEqual(["A11", "B6"]);
+  });
+
+  it("leave the last drops short where there are more than the lots fill", () => {
+    expect(names([pallet("A", 8)], [drop("1", 4), drop("2", 8)])).toEqual(["A8", ""]);
+    const three = ["1", "2", "3"].map((name) => drop(name, 4));
+    const filled = names([pallet("A", 8), pallet("B", 6)], three);
+    expect(filled.filter((list) => list !== "").sort()).toEqual(["A8", "B6"]);
+  });
+
+  it("tell that a least cannot be kept where the average would do and no pallets make it", () => {
+    // 10, 10, 10 and 0 are 7.5 on average, and one of two drops has the 0: 5 at most.
+    const pallets = [10, 10, 10, 0].map((average) => pallet("A", average));
+    expect(placed(pallets, [drop("1", 8, 7), drop("2", 8, 7)])).toMatchObject({
+      isBest: true,
+      leastCannotBe: true,
+    });
+    expect(placed(pallets, [drop("1", 8, 7), drop("2", 8, 5)]).leastCannotBe).toBe(false);
+  });
+
+  it("tell how far they may be from the best, where one lot of two has too many ways", () => {
+    const many = Array.from({ length: 60 }, (_, i) => pallet("B", 4 + Math.sqrt(i + 2)));
+    const drops = [drop("A", 4), ...["1", "2", "3", "4", "5", "6"].map((name) => drop(name, 40))];
+    const found = placed([pallet("A", 8), ...many], drops);
+    expect(found.isBest).toBe(false);
+    expect(found.over).toBeGreaterThan(0);
+    expect(found.over).toBeLessThanOrEqual(found.range);
   });
 
   it("take as the range of lots that are apart the most of theirs", () => {
@@ -122,6 +148,12 @@ describe("pallets on drops", () => {
       two,
       [drop("1", 12), drop("2", 4)],
       'no way of giving these drops to single lots has room for lot "A" of 2 pallets, lot "B" of 2 pallets',
+    ],
+    [
+      "one drop is for two lots",
+      [pallet("A", 8), pallet("B", 7)],
+      [drop("1", 8)],
+      'no way of giving these drops to single lots has room for lot "A" of 1 pallets, lot "B" of 1 pallets',
     ],
   ])("are refused where %s", (_, pallets, drops, message) =>
     expect(() => placed(pallets, drops)).toThrow(message),
