@@ -20,6 +20,12 @@ describe("the difference of two lots", () => {
     expect(difference([8, 8], [10, 12], 95).middle).toBe(-3);
   });
 
+  it("has one where both differ as much", () => {
+    // Two means of variance 1: 4 / (1 + 1) = 2 degrees of freedom, t 4.3027 times the root of 2.
+    const { low, high } = difference([10, 12], [8, 10], 95);
+    expect([low, high]).toEqual([expect.closeTo(2 - 6.085, 3), expect.closeTo(2 + 6.085, 3)]);
+  });
+
   it("is none of lots without hives", () => {
     expect(mean([])).toBeNull();
     for (const lots of [

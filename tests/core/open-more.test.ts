@@ -117,6 +117,30 @@ describe("how many more", () => {
   });
 });
 
+describe("hives that differ more than the plan says", () => {
+  // The levels are 7 apart about 8.5, both chances 10 %. Hall's figure in place of ln 10, by degrees
+  // of freedom d, is d / 2 x (10 ** (2 / d) - 1): 9 for 2, 5.462 for 3, 4.325 for 4, 3.780 for 5.
+  const wide = plan({ good: 12, bad: 5, spread: 0.5 });
+
+  it("give no verdict before their own spread allows it", () => {
+    // Mean 11, variance (1 + 9 + 4) / 2 = 7: 9 x 7 / (7 x 3) = 3 to either side of 8.5.
+    expect(openMore([12, 8, 13], wide)).toMatchObject({
+      verdict: "open more",
+      average: expect.closeTo(11, 9),
+      failsAt: expect.closeTo(5.5, 9),
+      passesAt: expect.closeTo(11.5, 9),
+    });
+    expect(openMore([13, 9, 14], wide)).toMatchObject({ verdict: "pass", opened: 3 });
+    expect(openMore([6, 2, 7], wide)).toMatchObject({ verdict: "fail", opened: 3 });
+  });
+
+  it("take more, by the spread so far", () => {
+    // Mean 11, variance 25: 25 x 4.325 / 35 = 3.09 after five, 25 x 3.780 / 42 = 2.25 after six,
+    // and 11 is 2.5 over the middle.
+    expect(openMore([16, 6, 11], wide)).toMatchObject({ verdict: "open more", more: 3 });
+  });
+});
+
 describe("the end", () => {
   it("is undecided after the most that may be opened", () => {
     const lot = times(30, 8.5);

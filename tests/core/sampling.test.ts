@@ -134,7 +134,10 @@ describe("the whole lot's average", () => {
     const { low, high, se, warning } = lotAverage(EIGHT, lot(EIGHT, Array(6).fill(8), 48), 95);
     expect([low, high]).toEqual([expect.closeTo(7.115, 3), expect.closeTo(8.885, 3)]);
     expect(se).toBe(0);
-    expect(warning).toContain("all hives are equal");
+    expect(warning).toBe(
+      "only 6 hives count: under 15 the interval may miss more often than it says; " +
+        "all hives are equal: the interval rests on how hives usually differ",
+    );
   });
 
   it("of hives all at 8.1 is exactly that, however many they are", () => {
@@ -365,7 +368,13 @@ describe("the chance that the whole lot meets the contract", () => {
   });
 
   it("is not known of one hive, and refused where no average is asked", () => {
-    expect(() => lotChance(EIGHT, lot(EIGHT, [9], 48))).toThrow("one shows no spread");
+    const unknown = new Refusal(
+      "fewer than two hives count in the average, and one shows no spread",
+      "unknown",
+    );
+    expect(() => lotChance(EIGHT, lot(EIGHT, [9], 48))).toThrow(unknown);
+    const strict = contract({ minimumFrames: 6, underMinimum: "left out" });
+    expect(() => lotChance(strict, lot(strict, [4, 5], 48))).toThrow(unknown);
     const by = contract({ averageFrames: 0 });
     expect(() => lotChance(by, lot(by, [8, 9], 48))).toThrow("asks no average of a lot");
   });
@@ -454,7 +463,11 @@ describe("hives to open", () => {
   });
 
   it("go by a typical spread of 30 % of what is asked where none is seen", () => {
-    expect(planOfSpread(EIGHT, 96, null)).toMatchObject({ spread: 2.4, spreadFrom: "typical" });
+    expect(planOfSpread(EIGHT, 96, null)).toMatchObject({
+      kind: "hives",
+      spread: 2.4,
+      spreadFrom: "typical",
+    });
     const one = planOfLot(EIGHT, lot(EIGHT, [10], 96), null);
     expect(one).toMatchObject({ spread: 3, spreadFrom: "typical" });
     expect(() => planOfSpread(null, 96, null)).toThrow("no spread to go by");
@@ -468,6 +481,12 @@ describe("hives to open", () => {
     expect(plan.typical).toBeCloseTo(1.05, 12);
     const { units, hives } = toOpen(plan, 1, 95);
     expect(hives).toBe(4 * units);
+  });
+
+  it("are enough where the margin is just met", () => {
+    const plan = planOfSpread(EIGHT, 96, 2.4);
+    const { units, margin } = toOpen(plan, 1, 95);
+    expect(toOpen(plan, margin, 95).units).toBe(units);
   });
 
   it("go by the spread that is given, and by no usual one beside it", () => {
