@@ -123,10 +123,15 @@ function under(
   unit = "",
 ): { is: boolean; text: string } {
   const is = has.middle < line - 1e-9;
-  const [low, middle, high] = [has.low, has.middle, has.high ?? Infinity].map(rounded);
+  const [low, middle] = [has.low, has.middle].map(rounded);
   const said = unit === "" ? `${name} ${middle}` : `${name} ${middle} ${unit}`;
   if (is) {
-    const open = (has.high ?? Infinity) >= line - 1e-9 ? `, not at the high end of ${high}` : "";
+    const open =
+      has.high === null
+        ? `, and ${middle}+ may be more`
+        : has.high >= line - 1e-9
+          ? `, not at the high end of ${rounded(has.high)}`
+          : "";
     return { is, text: `${said}, under ${rounded(line)}${open}` };
   }
   const open = has.low < line - 1e-9;

@@ -98,7 +98,7 @@ export function requirementsOf(contract: Contract, hive: Hive): Requirement[] {
  */
 export function gradeOf(contract: Contract, hive: Hive): GradeOfHive {
   const name = gradeAt(contract, hive, "middle");
-  if (isCertain(hive) || name === DEAD_OUT) return { name, worst: name, best: name };
+  if (isCertain(hive)) return { name, worst: name, best: name };
   const atEnd = (end: End): string => {
     try {
       return gradeAt(contract, hive, end);
@@ -141,7 +141,7 @@ export function reasonOf(contract: Contract, hive: Hive, grade: GradeOfHive | nu
     if (r.verdict === "not met") {
       return r.name === "queen" ? "no laying queen" : lacking(r, contract);
     }
-    const open = r.verdict === "met" && enough(at(r.has, "low"), r.least) === false;
+    const open = enough(at(r.has, "low"), r.least) === false;
     return open ? `${lacking(r, contract)}: not met at the low end` : [];
   });
   if (grade !== null && grade.worst !== grade.best) {
@@ -158,13 +158,13 @@ export function broodAsCounted(contract: Contract, brood: Brood | null): Estimat
   const least = contract.broodCombCover;
   if (least === 0 || combs === null) return combs;
   if (cover === null) return null;
-  const where = (percent: number, count: number): number =>
+  const where = <Count>(percent: number, count: Count): Count | 0 =>
     percent >= least - TOLERANCE ? count : 0;
   return {
     ...combs,
     low: where(cover.low, combs.low),
     middle: where(cover.middle, combs.middle),
-    high: combs.high === null ? null : where(cover.high ?? 100, combs.high),
+    high: where(cover.high ?? 100, combs.high),
   };
 }
 

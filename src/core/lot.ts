@@ -147,8 +147,7 @@ export function countLot(contract: Contract, { hives, size }: Lot): LotCount {
   const under = hives.filter((hive) => !hive.accepted).length;
   const total = counted.reduce((sum, hive) => sum + hive.counted, 0);
   const average = counted.length === 0 ? null : total / counted.length;
-  const averageMet =
-    contract.averageFrames === 0 || (average ?? 0) >= contract.averageFrames - 1e-9;
+  const averageMet = (average ?? 0) >= contract.averageFrames - 1e-9;
   const underMet =
     contract.underMinimum !== "rejects the load" || under <= forgiven(contract, hives, size) + 1e-9;
   return {

@@ -41,7 +41,33 @@ describe("where a hive goes", () => {
     });
   });
 
+  it("is out, and not fed, where it is dead", () =>
+    expect(act({ ...bees({ ...exactly(0), dead: true }), stores: exactly(1) })).toEqual({
+      action: "take out",
+      feed: false,
+      reason:
+        "dead: close it against robbing, and ask the apiary inspector before its combs are used again",
+    }));
+
+  it("says each thing once, the longer way", () =>
+    expect(act({ queen: false }, {}, { "laying queen": "yes" }).reason).toBe(
+      "no laying queen: requeen or combine once that is sure; no diagnosis: ask the apiary inspector",
+    ));
+
+  it("says of a hive with brood and no bees that it has none, and not that they are few", () =>
+    expect(act({ frames: exactly(0) }).reason).toBe(
+      "no bees, and not said to be dead; no diagnosis: ask the apiary inspector; " +
+        "frames of bees 0, under 4; frames 0 of 6",
+    ));
+
+  it("says how many bees the brood needs", () =>
+    expect(act({ brood: full(4.2) }, {}, { "bees for brood": 2 }).reason).toBe(
+      "8 frames of bees for 4.2 of brood: fewer than it needs, 8.4; " +
+        "no diagnosis: ask the apiary inspector",
+    ));
+
   it("says where an end of the figure would go elsewhere", () => {
+    expect(act(bees(between(4, 9))).reason).toBe("frames 4-9 of 6: not met at the low end");
     expect(act(bees(between(3, 5.5))).reason).toContain("at the low end of 3 under 4");
     expect(act(bees(between(3, 4))).reason).toContain("not at the high end of 4");
   });
@@ -85,6 +111,14 @@ describe("feed", () => {
     [{ "feed under": 4 }, 3.5, true],
   ])("by %j of %d is %s", (terms, stores, feed) => {
     expect(act({ stores: exactly(stores) }, {}, terms).feed).toBe(feed);
+  });
+
+  it("is said with the stores, their unit and the line, and with the end that would do", () => {
+    const why = (stores: Estimate): string => act({ stores }, {}, { "stores unit": "kg" }).reason;
+    expect(why(exactly(5))).toBe("stores 5 kg, under 9.07");
+    expect(why(between(5, 11))).toBe("stores 8 kg, under 9.07, not at the high end of 11");
+    expect(why(between(9, 11))).toBe("stores 10 kg, at the low end of 9 under 9.07");
+    expect(why({ ...exactly(5), high: null })).toBe("stores 5 kg, under 9.07, and 5+ may be more");
   });
 
   it("is not said of stores that nobody judged, and that is said", () => {

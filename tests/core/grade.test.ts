@@ -296,8 +296,12 @@ describe("brood in the measure that a contract counts", () => {
     expect(told(exactly(60 - 1e-14))).toEqual([5, 6, 7]);
   });
 
-  it("has no upper end where the combs have none", () =>
-    expect(ends({ fullFrames: null, combs: orMore(5), cover: exactly(70) })).toEqual([5, 5, null]));
+  it("has no upper end where the combs have none, and are covered enough to count", () => {
+    const told = (cover: Estimate) => ends({ fullFrames: null, combs: orMore(5), cover });
+    expect(told(exactly(70))).toEqual([5, 5, null]);
+    expect(told(orMore(50))).toEqual([0, 0, null]);
+    expect(told(exactly(50))).toEqual([0, 0, 0]);
+  });
 
   it("is not known where the combs' cover is asked for and not judged", () => {
     expect(ends({ fullFrames: null, combs: exactly(5), cover: null })).toBeNull();

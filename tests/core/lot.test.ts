@@ -125,6 +125,7 @@ describe("what the opened hives come to", () => {
     // A tenth: of 10 opened 1, of 9 none, of 20 in the lot 2.
     ["hives opened", [5, ...Array<number>(9).fill(9)], null, true],
     ["hives opened", [5, ...Array<number>(8).fill(9)], null, false],
+    ["hives opened", [5, ...Array<number>(9).fill(6)], null, true],
     ["hives in the lot", [5, 5, ...Array<number>(8).fill(9)], 20, true],
     ["hives in the lot", [5, 5, ...Array<number>(8).fill(9)], 19, false],
     // As many must be over the minimum as are under it, and a tenth of 10 is 1.

@@ -117,6 +117,30 @@ describe("how many more", () => {
   });
 });
 
+describe("hives that differ more than the plan says", () => {
+  // The levels are 7 apart about 8.5, both chances 10 %. Hall's figure in place of ln 10, by degrees
+  // of freedom d, is d / 2 x (10 ** (2 / d) - 1): 9 for 2, 5.462 for 3, 4.325 for 4, 3.780 for 5.
+  const wide = plan({ good: 12, bad: 5, spread: 0.5 });
+
+  it("give no verdict before their own spread allows it", () => {
+    // Mean 11, variance (1 + 9 + 4) / 2 = 7: 9 x 7 / (7 x 3) = 3 to either side of 8.5.
+    expect(openMore([12, 8, 13], wide)).toMatchObject({
+      verdict: "open more",
+      average: expect.closeTo(11, 9),
+      failsAt: expect.closeTo(5.5, 9),
+      passesAt: expect.closeTo(11.5, 9),
+    });
+    expect(openMore([13, 9, 14], wide)).toMatchObject({ verdict: "pass", opened: 3 });
+    expect(openMore([6, 2, 7], wide)).toMatchObject({ verdict: "fail", opened: 3 });
+  });
+
+  it("take more, by the spread so far", () => {
+    // Mean 11, variance 25: 25 x 4.325 / 35 = 3.09 after five, 25 x 3.780 / 42 = 2.25 after six,
+    // and 11 is 2.5 over the middle.
+    expect(openMore([16, 6, 11], wide)).toMatchObject({ verdict: "open more", more: 3 });
+  });
+});
+
 describe("the end", () => {
   it("is undecided after the most that may be opened", () => {
     const lot = times(30, 8.5);
@@ -150,7 +174,9 @@ describe("pallets", () => {
   });
 
   it("are refused where one stands in two places, since the order counts", () => {
-    expect(() => palletMeans([8, 9, 10], ["P1", "P2", "P1"])).toThrow(/pallet P1.*two places/);
+    expect(() => palletMeans([8, 9, 10], ["P1", "P2", "P1"])).toThrow(
+      "pallet P1 stands in two places: give the hives in the order opened",
+    );
   });
 
   it("differ less than hives where no spread is stated", () => {
@@ -162,21 +188,24 @@ describe("pallets", () => {
 
 describe("a plan that contradicts itself", () => {
   it.each([
-    ["good under bad", { good: 8, bad: 9 }, /good level 8 .*bad level 9/],
+    ["good under bad", { good: 8, bad: 9 }, /^the good level 8 is not over the bad level 9$/],
     ["good equal to bad", { good: 8, bad: 8 }, /good level 8/],
     ["one hive at most", { most: 1 }, /most of 1/],
-    ["half a hive", { most: 20.5 }, /most of 20.5/],
-    ["no spread", { spread: 0 }, /spread of 0/],
+    ["half a hive", { most: 20.5 }, /^a most of 20.5 to open: give a whole number from 2 on$/],
+    ["no spread", { spread: 0 }, /^a spread of 0: give one over 0$/],
   ])("is refused: %s", (_, over, message) => {
     expect(() => openMore([8, 9], plan(over))).toThrow(Refusal);
     expect(() => openMore([8, 9], plan(over))).toThrow(message);
   });
 
   it("is refused where more are opened than the lot has", () => {
-    expect(() => openMore([8, 9, 10], plan({ size: 2 }))).toThrow(/lot of 2.*3 are opened/);
+    expect(() => openMore([8, 9, 10], plan({ size: 2 }))).toThrow("a lot of 2, and 3 are opened");
   });
 
   it("is refused where the levels are too close to tell apart", () => {
-    expect(() => usualMost(plan({ good: 8 + 1e-12 }))).toThrow(/too close/);
+    expect(() => usualMost(plan({ good: 8 + 1e-12 }))).toThrow(
+      "levels of 8.000000000001 and 8 are too close to tell apart",
+    );
+    expect(usualMost(plan({ good: 30, bad: 1 }))).toBe(2);
   });
 });

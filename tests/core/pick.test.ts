@@ -190,11 +190,11 @@ describe("over many words", () => {
 describe("what cannot be drawn is refused by name", () => {
   it.each([
     ["more than the list has", YARD, 13, WORDS, /13 hives are asked for.*12/],
-    ["an id twice", ["H01", "H02", "H01"], 1, WORDS, /hive "H01" stands twice/],
+    ["an id twice", ["H01", "H02", "H01"], 1, WORDS, /^hive "H01" stands twice: give each once$/],
     ["an id twice but for case", ["H01", "H02", " h01"], 1, WORDS, /hive " h01" stands twice/],
-    ["a blank first word", YARD, 1, [" ", "bloom"], /seed is blank/],
-    ["a blank second word", YARD, 1, ["apple", ""], /seed is blank/],
-    ["half a hive", YARD, 1.5, WORDS, /1.5 hives/],
+    ["a blank first word", YARD, 1, [" ", "bloom"], /^a seed is blank: each party gives a word$/],
+    ["a blank second word", YARD, 1, ["apple", ""], /^a seed is blank: each party gives a word$/],
+    ["half a hive", YARD, 1.5, WORDS, /^1.5 hives: give a whole number from 1 on$/],
     ["none", YARD, 0, WORDS, /0 hives/],
   ] as const)("%s", (_, names, howMany, words, message) => {
     expect(() => drawNames(names, howMany, words)).toThrow(Refusal);
@@ -202,6 +202,10 @@ describe("what cannot be drawn is refused by name", () => {
   });
 
   it("calls pallets pallets", () => {
-    expect(() => drawNames(["P1"], 2, WORDS, "pallet")).toThrow(/2 pallets/);
+    expect(() => drawNames(["P1"], 2, WORDS, "pallet")).toThrow(
+      "2 pallets are asked for, and the list has 1",
+    );
+    expect(() => drawNames(["P1"], 0, WORDS, "pallet")).toThrow("0 pallets: give a whole number");
+    expect(() => drawNames(["P1", "p1"], 1, WORDS, "pallet")).toThrow('pallet "p1" stands twice');
   });
 });

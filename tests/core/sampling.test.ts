@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Contract } from "../../src/core/contract.js";
 import type { Lot, OpenedHive } from "../../src/core/lot.js";
 import { observerError } from "../../src/core/observer.js";
+import { Refusal } from "../../src/core/refusal.js";
 import { quickLook } from "../../src/core/quick-look.js";
 import { lotAverage, lotChance } from "../../src/core/sampling.js";
 import { shareUnder } from "../../src/core/share.js";
@@ -133,7 +134,10 @@ describe("the whole lot's average", () => {
     const { low, high, se, warning } = lotAverage(EIGHT, lot(EIGHT, Array(6).fill(8), 48), 95);
     expect([low, high]).toEqual([expect.closeTo(7.115, 3), expect.closeTo(8.885, 3)]);
     expect(se).toBe(0);
-    expect(warning).toContain("all hives are equal");
+    expect(warning).toBe(
+      "only 6 hives count: under 15 the interval may miss more often than it says; " +
+        "all hives are equal: the interval rests on how hives usually differ",
+    );
   });
 
   it("of hives all at 8.1 is exactly that, however many they are", () => {
@@ -364,7 +368,13 @@ describe("the chance that the whole lot meets the contract", () => {
   });
 
   it("is not known of one hive, and refused where no average is asked", () => {
-    expect(() => lotChance(EIGHT, lot(EIGHT, [9], 48))).toThrow("one shows no spread");
+    const unknown = new Refusal(
+      "fewer than two hives count in the average, and one shows no spread",
+      "unknown",
+    );
+    expect(() => lotChance(EIGHT, lot(EIGHT, [9], 48))).toThrow(unknown);
+    const strict = contract({ minimumFrames: 6, underMinimum: "left out" });
+    expect(() => lotChance(strict, lot(strict, [4, 5], 48))).toThrow(unknown);
     const by = contract({ averageFrames: 0 });
     expect(() => lotChance(by, lot(by, [8, 9], 48))).toThrow("asks no average of a lot");
   });
@@ -453,7 +463,11 @@ describe("hives to open", () => {
   });
 
   it("go by a typical spread of 30 % of what is asked where none is seen", () => {
-    expect(planOfSpread(EIGHT, 96, null)).toMatchObject({ spread: 2.4, spreadFrom: "typical" });
+    expect(planOfSpread(EIGHT, 96, null)).toMatchObject({
+      kind: "hives",
+      spread: 2.4,
+      spreadFrom: "typical",
+    });
     const one = planOfLot(EIGHT, lot(EIGHT, [10], 96), null);
     expect(one).toMatchObject({ spread: 3, spreadFrom: "typical" });
     expect(() => planOfSpread(null, 96, null)).toThrow("no spread to go by");
@@ -467,6 +481,49 @@ describe("hives to open", () => {
     expect(plan.typical).toBeCloseTo(1.05, 12);
     const { units, hives } = toOpen(plan, 1, 95);
     expect(hives).toBe(4 * units);
+  });
+
+  it("are enough where the margin is just met", () => {
+    const plan = planOfSpread(EIGHT, 96, 2.4);
+    const { units, margin } = toOpen(plan, 1, 95);
+    expect(toOpen(plan, margin, 95).units).toBe(units);
+  });
+
+  it("go by the spread that is given, and by no usual one beside it", () => {
+    const opened = lot(EIGHT, [6, 8, 10], 96);
+    expect(planOfLot(EIGHT, opened, 3)).toMatchObject({
+      spread: 3,
+      typical: 0,
+      spreadFrom: "given",
+    });
+    expect(planOfSpread(null, 96, 3)).toMatchObject({ typical: 0, spreadFrom: "given" });
+    const equal = planOfLot(EIGHT, lot(EIGHT, [8, 8, 8], 96), null);
+    expect(equal.spreadFrom).toBe("typical");
+    expect(equal.spread).toBeCloseTo(2.4, 12);
+  });
+
+  it("count a pallet that is not full as one, and are at most the lot's", () => {
+    const by = contract({ openedBy: "pallets" });
+    const plan = planOfLot(by, lot(by, [9, 9, 9, 9, 7, 7, 7, 7], 94, 4), null);
+    // 94 / 4 = 23.5
+    expect(plan).toMatchObject({ inLot: 24, hivesOnUnit: 4 });
+    expect(toOpen(plan, 0, 95)).toEqual({ units: 24, hives: 94, margin: 0 });
+    expect(toOpen(planOfSpread(null, 1, 2), 1, 95)).toEqual({ units: 1, hives: 1, margin: 0 });
+  });
+
+  it("carry the error of one of two observers", () => {
+    // 10 % of 8 frames, over the root of two.
+    const by = contract({ observerError: 10 });
+    expect(planOfSpread(by, 96, 2).observer).toBeCloseTo(0.5657, 4);
+    expect(planOfLot(by, lot(by, [7, 9], 96), null).observer).toBeCloseTo(0.5657, 4);
+    expect(planOfSpread(null, 96, 2).observer).toBe(0);
+  });
+
+  it("are not known where no hive opened counts", () => {
+    const by = contract({ minimumFrames: 6, underMinimum: "left out" });
+    expect(() => planOfLot(by, lot(by, [3, 4], 48), null)).toThrow(
+      new Refusal("no opened hive counts in the average", "unknown"),
+    );
   });
 
   it("are more where some are left out of the average", () => {
@@ -539,6 +596,30 @@ describe("a quick look at all and a full count of some", () => {
     expect(width(quickLook(hives, 95))).toBeLessThan(width(alone) / 3);
   });
 
+  it("warns where few are counted in full, and where they show no spread", () => {
+    const warning = (full: number[], looked: number, quick = 8): string =>
+      quickLook(
+        Array.from({ length: looked }, (_, i) => ({ quick, full: full[i] ?? null })),
+        95,
+      ).warning;
+    const few = "under 15 the interval may miss more often than it says";
+    const fifteen = Array.from({ length: 15 }, (_, i) => 7 + (i % 3));
+    expect(warning(fifteen, 16)).toBe("");
+    expect(warning(fifteen.slice(1), 16)).toBe(`only 14 full counts: ${few}`);
+    expect(warning([7, 7], 16)).toBe(
+      `only 2 full counts: ${few}; all are exactly in proportion: they show no spread`,
+    );
+    expect(warning([7], 1)).toBe("");
+  });
+
+  it("has an interval that ends at no bees", () => {
+    const found = quickLook(
+      [0, 1, 9, null].map((full) => ({ quick: 8, full })),
+      95,
+    );
+    expect(found).toMatchObject({ average: expect.closeTo(10 / 3, 12), low: 0 });
+  });
+
   it("answers for one full count, and refuses none", () => {
     const one = quickLook(
       [
@@ -547,7 +628,8 @@ describe("a quick look at all and a full count of some", () => {
       ],
       95,
     );
-    expect([one.low, one.warning]).toEqual([
+    expect([one.low, one.high, one.warning]).toEqual([
+      null,
       null,
       "one full count shows no spread: count more hives in full",
     ]);
@@ -598,8 +680,12 @@ describe("the error of two observers", () => {
   });
 
   it("needs two hives with bees", () => {
-    expect(() => observerError([8], [9])).toThrow("and two are needed");
+    expect(() => observerError([8], [9])).toThrow(
+      "hives that both judged: 1, and two are needed, better twenty",
+    );
     expect(() => observerError([0, 0], [0, 0])).toThrow("both saw no bees in any hive");
-    expect(() => observerError([0, 8], [0, 9])).toThrow("bees in one hive alone");
+    expect(() => observerError([0, 8], [0, 9])).toThrow(
+      "bees in one hive alone, and two are needed, better twenty",
+    );
   });
 });
