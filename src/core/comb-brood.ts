@@ -40,7 +40,6 @@ export function broodOn(
   spot: Spot,
   random: () => number,
 ): Content[] {
-  const cells = lattice.columns * lattice.rows;
   const spotty = pattern === "spotty" || pattern === "drone scattered";
   const empty = spotty ? 1.5 * sources.spottyEmpty.value : 1.6 * sources.solidEmpty.value;
   const distance = distances(lattice, spot, random);
@@ -57,7 +56,7 @@ export function broodOn(
     (far, cell) => (isDrone.has(cell) ? far : Math.max(far, distance[cell]!)),
     0,
   );
-  const contents = new Array<Content>(cells).fill("empty");
+  const contents: Content[] = [];
   for (const cell of order) contents[cell] = around(lattice, cell, distance[cell]! - edge, random);
   const centre = wanted * CENTRE;
   brood.forEach((cell, i) => {

@@ -67,6 +67,30 @@ describe("a comb with brood", () => {
     expect((Math.max(...xs) - Math.min(...xs)) / 2).toBeLessThan((1.15 * 199) / 1185);
   });
 
+  it("has empty cells among spotty brood, and no pollen there", () => {
+    for (const seed of SEEDS) {
+      const picture = combWithBrood("spotty", 40, seed);
+      const brood = placesOf(picture, "capped worker");
+      const [left, top] = [mean(brood.map(({ x }) => x)), mean(brood.map(({ y }) => y))];
+      const within = (content: Content) =>
+        placesOf(picture, content).filter(({ x, y }) => Math.hypot(x - left, (y - top) * 0.7) < 0.2)
+          .length;
+      expect(within("empty")).toBeGreaterThan(50);
+      expect(within("pollen")).toBe(0);
+    }
+  });
+
+  it("has honey in nearly all cells of its upper corners", () => {
+    for (const seed of SEEDS) {
+      const picture = combWithBrood("solid", 10, seed);
+      const corners = (content: Content) =>
+        placesOf(picture, content).filter(({ x, y }) => Math.abs(x - 0.5) > 0.3 && y < 0.3).length;
+      const share = corners("honey") / (corners("honey") + corners("empty"));
+      expect(share).toBeGreaterThan(0.9);
+      expect(share).toBeLessThan(1);
+    }
+  });
+
   it("has its drone patch low on the left", () => {
     const drones = placesOf(combWithBrood("drone patch", 50, 1), "capped drone");
     expect(Math.max(...drones.map(({ x }) => x))).toBeLessThan(0.35);

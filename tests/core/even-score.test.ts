@@ -73,6 +73,7 @@ describe("what no placing can be under", () => {
     expect(range).toBeCloseTo(4, 8);
     expect(range).toBeLessThan(4);
     expect(targets).toEqual([10, 6]);
+    expect(boundOf(pallets(40, 24), drops(0, 10), [1, 1]).targets).toEqual([6, 10]);
   });
 
   it("is what the strongest pallets lack, and then claims no range", () => {
@@ -102,6 +103,9 @@ describe("what no placing can be under", () => {
       range: 0,
       targets: [12, 8],
     });
+    // Also where one of them has as many as all have on average: 64 frames on 2, 4 and 6 hives.
+    const three = [2, 4, 6].map((hives) => ({ hives, frames: 64 / 3 }));
+    expect(boundOf(three, drops(12, 0, 0), [1, 1, 1])).toMatchObject({ missed: 0, range: 0 });
   });
 
   it("counts each place for as many pallets as it gets", () => {
