@@ -126,9 +126,7 @@ function dropsOfLots(
       list.reduce((sum, pallet) => sum + pallet.hives, 0),
   );
   const order = drops.map((_, d) => d);
-  order.sort(
-    (a, b) => drops[b]!.hives - drops[a]!.hives || drops[b]!.least - drops[a]!.least || a - b,
-  );
+  order.sort((a, b) => drops[b]!.hives - drops[a]!.hives || drops[b]!.least - drops[a]!.least);
   const room = order.map((d) => drops[d]!.hives / onPallet);
   const after = room.map((_, k) => room.slice(k).reduce((sum, units) => sum + units, 0));
   const known = new Map<string, { readonly missed: number; readonly lot: number } | null>();

@@ -23,7 +23,7 @@ export function scaled(
   const left = Number(whole.reduce((sum, hives) => sum - hives, BigInt(size)));
   const byRemainder = shares
     .map(({ top }, i) => ({ i, remainder: top % bottom }))
-    .sort((a, b) => Number(b.remainder - a.remainder) || a.i - b.i);
+    .sort((a, b) => Number(b.remainder - a.remainder));
   for (const { i } of byRemainder.slice(0, left)) whole[i]!++;
   return whole.map((top) => ({ top, bottom: 1n }));
 }

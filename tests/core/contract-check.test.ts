@@ -43,6 +43,12 @@ describe("a contract whose terms contradict each other is refused, the terms nam
       "minimum frames",
     ],
     [
+      { averageFrames: 6, mostFrames: 5 },
+      "most frames a hive 5 is under what the contract asks, 6",
+      "most frames a hive",
+      "average frames",
+    ],
+    [
       { averageFrames: 0, bonus: 2 },
       "bonus a frame needs average frames to be paid over",
       "bonus a frame",

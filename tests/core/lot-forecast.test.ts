@@ -73,6 +73,12 @@ describe("a lot's forecast of no days", () => {
     expect(on(looks, null).days).toEqual([1, 0]);
     expect(on(today, 2).sampled).toBe(false);
     expect(on(today, 3).sampled).toBe(true);
+    expect(on(today, 3).high).toBeGreaterThan(on(today, 2).high);
+  });
+
+  it("needs no brood", () => {
+    const bare = { ...look("H1", MARCH_28, 8, 4).hive, brood: null };
+    expect(on([{ ...look("H1", MARCH_28, 8, 4), hive: bare }], null).middle).toBe(8);
   });
 
   it("is no more than the contract counts of a hive, and met or not by what it asks", () => {
@@ -110,6 +116,25 @@ describe("a lot's forecast of no days", () => {
     expect(() => on([...today, unknown], null)).toThrow(
       "hive H5: brood is not known in full frames: combs need their cover",
     );
+  });
+});
+
+describe("a lot's forecast in January", () => {
+  const day = serial(2026, 1, 1);
+  const after = (combs: number, laying: number): number =>
+    lotForecast({ ...contract, minimumFrames: 0 }, [look("H1", day, 8, combs)], null, day + 10, {
+      ...course,
+      laying,
+    }).middle;
+
+  it("loses winter's bees where nothing is reared, and those of build-up where brood or eggs are", () => {
+    // 0.5 and 3.5 % a day, half of the way as a power (docs/forecast.md): 8 x 0.995 ** 5 = 7.802 and
+    // 8 x 0.965 ** 5 = 6.695; no egg that is laid emerges in ten days.
+    expect(after(0, 0)).toBeCloseTo(7.802, 3);
+    expect(after(0, 500)).toBeCloseTo(6.695, 3);
+    // A tenth of a comb of brood makes up for little of it.
+    expect(after(0.1, 0)).toBeGreaterThan(6.695);
+    expect(after(0.1, 0)).toBeLessThan(7);
   });
 });
 

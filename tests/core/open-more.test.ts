@@ -138,6 +138,8 @@ describe("hives that differ more than the plan says", () => {
     // Mean 11, variance 25: 25 x 4.325 / 35 = 3.09 after five, 25 x 3.780 / 42 = 2.25 after six,
     // and 11 is 2.5 over the middle.
     expect(openMore([16, 6, 11], wide)).toMatchObject({ verdict: "open more", more: 3 });
+    // Variance 50: 50 x 3.258 / 56 = 2.91 after eight, 50 x 3.113 / 63 = 2.47 after nine.
+    expect(openMore([16, 6], wide)).toMatchObject({ verdict: "open more", more: 7 });
   });
 });
 

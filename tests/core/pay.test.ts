@@ -500,6 +500,34 @@ it("hives of equal frames are kept apart by what they lack and by being dead", (
   expect(lines(5, graded)).toEqual(apart);
 });
 
+describe("what hangs on the average", () => {
+  const labels = (frames: (number | null)[], ...more: Rows): string[] =>
+    settle(
+      [["average frames", 8], ["minimum frames", 4], ["base fee", 150], ...more],
+      frames,
+    ).lines.map(({ label }) => label);
+
+  it("is told where something is paid that hangs on it, and else not", () => {
+    const bonus: Rows[number] = ["bonus a frame", 5];
+    expect(labels([9])).toEqual(["hives accepted"]);
+    expect(labels([9], ["bonus by", "hive"])).toEqual(["hives accepted"]);
+    expect(labels([9], bonus)).toEqual(["hives accepted", "bonus: average 9 of 8 frames"]);
+    expect(labels([9], bonus, ["bonus ceiling", 3])).toEqual([
+      "hives accepted",
+      "bonus: average 9 of 8 frames, at most 3 a hive",
+    ]);
+    expect(labels([9], bonus, ["bonus by", "hive"], ["bonus ceiling", 3])).toEqual([
+      "hives accepted",
+      "bonus hive by hive: frames over 8, at most 3 a hive",
+    ]);
+    expect(labels([7], bonus)).toEqual([
+      "hives accepted",
+      "average 7 of 8 frames: no pro rata is agreed",
+    ]);
+    expect(labels([3, null])).toEqual(["hives not accepted", "dead-out"]);
+  });
+});
+
 describe("a short delivery", () => {
   const rows = (short: string): Rows => [
     ["minimum frames", 4],
@@ -521,6 +549,12 @@ describe("a short delivery", () => {
       ["hives accepted", 15000],
       ["short delivery: 20 of 100 hives did not come, pro rata", -3000],
     ]);
+  });
+
+  it("is none where every hive came, whatever was agreed of one", () => {
+    for (const short of ["paid as delivered", "pro rata", "refused"]) {
+      expect(settle(rows(short), [6, 6], 100, 100).total).toBe(15000);
+    }
   });
 
   it("is refused, and the deposit to be paid back", () => {
@@ -570,6 +604,14 @@ describe("what a contract leaves open", () => {
     );
     const paid: Rows = [...grades, ["grade 1 fee", 200], ["deposit", 10]];
     expect(refusal(paid)).toMatch(/leaves open what its deposit is a percent of: give "average fr/);
+    // Without an average no hive is as agreed, though every hive would be a C.
+    const every: Rows = [
+      ...paid,
+      ["grade 3 name", "C"],
+      ["grade 3 frames", 0],
+      ["grade 3 fee", 50],
+    ];
+    expect(refusal(every)).toMatch(/leaves open what its deposit is a percent of/);
     // 10 % of 2 x 100, a hive at the average of 7 being a B.
     expect(settle([...paid, ["average frames", 7]], [8, 8]).deposit).toBe(20);
     // A hive as agreed has all that is asked of it.

@@ -26,10 +26,15 @@ describe("whether a term leaves the hives judged as they are", () => {
     expect(leavesHives(cherry, term)).toBe(true);
   });
 
-  it.each(["minimum frames", "grade 1 frames", "brood", "laying queen", "no such term"])(
-    "%s does not",
-    (term) => expect(leavesHives(cherry, term)).toBe(false),
-  );
+  it.each([
+    "minimum frames",
+    "grade 1 frames",
+    "brood",
+    "laying queen",
+    "no such term",
+    "grade 1 fees",
+    "no grade 1 fee",
+  ])("%s does not", (term) => expect(leavesHives(cherry, term)).toBe(false));
 
   it("the average does where grades tell the hives apart", () => {
     expect(leavesHives(cherry, "average frames")).toBe(true);
@@ -64,6 +69,11 @@ describe("a contract with something else in a term", () => {
       ...ungraded,
       averageFrames: 9,
     });
+  });
+
+  it("may be any of them", () => {
+    const rutgers = standardContract("Rutgers New Jersey");
+    expect(contractWith(null, rutgers, "base fee", 60)).toEqual({ ...rutgers, baseFee: 60 });
   });
 
   it("is refused as the sheet would be", () => {
