@@ -211,7 +211,10 @@ function parse(label: string, kind: TermKind, value: unknown, written: Written):
   }
 }
 
-/** A number cell as it is, a text with the contract's decimal sign; NaN for anything else. */
+/**
+ * A number cell as it is, a text with the contract's decimal sign; NaN for anything else. Without its
+ * sign a percent is a fraction where the contract writes them so.
+ */
 function amountOf(
   kind: TermKind & { kind: "number" },
   value: unknown,
@@ -219,10 +222,11 @@ function amountOf(
   written: Written,
 ): number {
   const percent = kind.unit === "%";
-  if (typeof value === "number") return percent && written.fractions ? value * 100 : value;
   const digits = percent ? text.replace(/ ?%$/, "") : text;
   const plain = written.comma ? /^\d+(?:,\d+)?$/ : /^\d+(?:\.\d+)?$/;
-  return plain.test(digits) ? Number(digits.replace(",", ".")) : NaN;
+  const typed = plain.test(digits) ? Number(digits.replace(",", ".")) : NaN;
+  const amount = typeof value === "number" ? value : typed;
+  return percent && written.fractions && digits === text ? amount * 100 : amount;
 }
 
 function leftOut(value: unknown): boolean {

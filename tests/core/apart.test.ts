@@ -22,6 +22,11 @@ it("takes a sum that arithmetic left a hair under as what was asked", () => {
   expect(decimalsApart(0.3, 0.1 + 0.2, 1)).toBe(1);
 });
 
+it("takes no more than nine decimals", () => {
+  // 39.9999999987: 39.999999999, which arithmetic may take for 40.
+  expect(decimalsApart(40 - 1.3e-9, 40)).toBe(9);
+});
+
 it("is never shown on another side of what is asked than it is", () => {
   const figure = fc.double({ min: 0, max: 50, noNaN: true });
   fc.assert(

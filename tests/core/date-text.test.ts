@@ -79,6 +79,7 @@ describe("a date that stands as text", () => {
     const writing = (dateSystem: 1900 | 1904) => ({ dates: "one way" as DateOrder, dateSystem });
     expect(serialOfText("27.03.2026", writing(1900))).toBe(days(Date.UTC(1899, 11, 30)));
     expect(serialOfText("27.03.2026", writing(1904))).toBe(days(Date.UTC(1904, 0, 1)));
+    expect(serialOfText("27.13.2026", writing(1900))).toBeNull();
   });
 
   it("comes back as it was written, in either order, as the platform writes it", () => {
