@@ -23,7 +23,7 @@ import { statements } from "./statements.js";
 import { summary } from "./summary.js";
 import { copyTerms, findTerms, nameTerms, sameTerms, type Terms } from "./terms.js";
 import { saveWorkbook } from "../workbook/save.js";
-import { partsOf, type OpenedWorkbook } from "../workbook/workbook.js";
+import type { OpenedWorkbook } from "../workbook/workbook.js";
 
 /** Calculates a workbook, with computed columns beside each yard sheet where it has no formulas of ours. */
 export async function gradeWorkbook(
@@ -52,7 +52,7 @@ export async function gradeWorkbook(
   restore();
   progress.step("writing");
   const bytes = await saveWorkbook(workbook);
-  const losses = lossesBetween(parts, await partsOf(bytes));
+  const losses = await lossesBetween(parts, bytes);
   await writeWhole(order.output, bytes);
   return {
     lines: [...reports, ...tables, ...summary(outcome, losses, width), `Written: ${order.output}`],

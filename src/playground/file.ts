@@ -5,7 +5,7 @@ import { lossesBetween } from "../workbook/losses.js";
 import { settle, type Remark } from "../workbook/outcome.js";
 import { Problem } from "../workbook/problem.js";
 import { saveWorkbook } from "../workbook/save.js";
-import { openWorkbook, partsOf } from "../workbook/workbook.js";
+import { openWorkbook } from "../workbook/workbook.js";
 import { bringBack, type Edits } from "./from-grid.js";
 import { toGrid } from "./to-grid.js";
 
@@ -55,6 +55,6 @@ export async function writeFile({ name, bytes }: WorkbookFile, edits: Edits): Pr
   const { notCalculated } = settle(calculate(workbook, functions, () => {}));
   restore();
   const written = await saveWorkbook(workbook);
-  const losses = lossesBetween(parts, await partsOf(written));
+  const losses = await lossesBetween(parts, written);
   return { bytes: written, losses, notCalculated };
 }

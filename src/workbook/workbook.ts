@@ -51,11 +51,14 @@ function isCompoundFile(bytes: Uint8Array): boolean {
   return [0xd0, 0xcf, 0x11, 0xe0].every((byte, i) => bytes[i] === byte);
 }
 
-/** The parts of a workbook that we wrote: nobody can have made it a bomb. */
-export async function partsOf(bytes: Uint8Array): Promise<Parts> {
+/** The parts of a workbook that we wrote, those wanted: nobody can have made it a bomb. */
+export async function partsOf(
+  bytes: Uint8Array,
+  isWanted = (_path: string) => true,
+): Promise<Parts> {
   const parts = new Map<string, Uint8Array>();
   for await (const entry of unzip(bytes).entries()) {
-    if (entry.type === "file") parts.set(entry.path, await entry.bytes());
+    if (entry.type === "file" && isWanted(entry.path)) parts.set(entry.path, await entry.bytes());
   }
   return parts;
 }
