@@ -12,6 +12,10 @@ const HONEY = ["#f3e6c4", "#fcf5e1"];
 const WOOD = ["#cfae7c", "#8d6b3c"];
 const [, , WIDTH, HEIGHT] = DEEP_COMB;
 
+/** The lines of a drawing by their ids. */
+const pathsOf = (svg: string) =>
+  new Map([...svg.matchAll(/<path id="([^"]*)" d="([^"]*)"/g)].map(([, id, d]) => [id!, d!]));
+
 describe("a drawn comb", () => {
   it.each([
     ["clear centre", "egg", EGG],
@@ -58,6 +62,30 @@ describe("a drawn comb", () => {
       expect(new Set(used)).toEqual(new Set(defined));
       expect(new Set(defined).size).toBe(defined.length);
       for (const id of defined) expect(id).toMatch(/^one[bc]\d$/);
+    }
+  });
+
+  it("draws each bee once, with those of its layer", () => {
+    const { bees, ...picture } = combWithBees(40, 1);
+    const lines = pathsOf(drawComb({ ...picture, bees }, "t"));
+    for (const layer of [0, 1, 2]) {
+      const drawn = lines.get(`tb${layer}`)!.split("M").length - 1;
+      expect(drawn).toBe(bees.filter((bee) => bee.layer === layer).length);
+    }
+  });
+
+  it("has the cells of what it holds, and of nothing else, in rows half a cell apart", () => {
+    const picture = combWithBrood("clear centre", 40, 1);
+    const paths = pathsOf(drawComb(picture, "t"));
+    expect(paths.size).toBe(new Set(picture.contents).size);
+    for (const d of paths.values()) {
+      expect(d).toMatch(/^(?:M-?[\d.]+ -?\d+h\d+)+$/);
+      for (const [, x, y, length] of d.matchAll(/M(-?[\d.]+) (-?\d+)h(\d+)/g)) {
+        const row = Number(y) / 13;
+        const cell = (Number(x) - (Math.abs(row) % 2 === 1 ? 7.5 : 0)) / 15;
+        expect([row, cell].every(Number.isInteger)).toBe(true);
+        expect(Number(length) / 15).toBeGreaterThanOrEqual(1);
+      }
     }
   });
 
