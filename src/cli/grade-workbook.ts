@@ -22,7 +22,7 @@ import { Problem } from "../workbook/problem.js";
 import { statements } from "./statements.js";
 import { summary } from "./summary.js";
 import { copyTerms, findTerms, nameTerms, sameTerms, type Terms } from "./terms.js";
-import { saveWorkbook } from "../workbook/save.js";
+import { packed, writtenParts } from "../workbook/save.js";
 import type { OpenedWorkbook } from "../workbook/workbook.js";
 
 /** Calculates a workbook, with computed columns beside each yard sheet where it has no formulas of ours. */
@@ -51,9 +51,9 @@ export async function gradeWorkbook(
   if (order.asValues) formulasOf(workbook).forEach(({ cell }) => (cell.value = cell.result));
   restore();
   progress.step("writing");
-  const bytes = await saveWorkbook(workbook);
-  const losses = await lossesBetween(parts, bytes);
-  await writeWhole(order.output, bytes);
+  const copy = await writtenParts(workbook);
+  const losses = lossesBetween(parts, copy);
+  await writeWhole(order.output, await packed(copy));
   return {
     lines: [...reports, ...tables, ...summary(outcome, losses, width), `Written: ${order.output}`],
     complete: outcome.notCalculated.length === 0,

@@ -4,7 +4,7 @@ import { calculate } from "../workbook/calculate.js";
 import { lossesBetween } from "../workbook/losses.js";
 import { settle, type Remark } from "../workbook/outcome.js";
 import { Problem } from "../workbook/problem.js";
-import { saveWorkbook } from "../workbook/save.js";
+import { packed, writtenParts } from "../workbook/save.js";
 import { openWorkbook } from "../workbook/workbook.js";
 import { bringBack, type Edits } from "./from-grid.js";
 import { toGrid } from "./to-grid.js";
@@ -54,7 +54,6 @@ export async function writeFile({ name, bytes }: WorkbookFile, edits: Edits): Pr
   bringBack(workbook, edits);
   const { notCalculated } = settle(calculate(workbook, functions, () => {}));
   restore();
-  const written = await saveWorkbook(workbook);
-  const losses = await lossesBetween(parts, written);
-  return { bytes: written, losses, notCalculated };
+  const copy = await writtenParts(workbook);
+  return { bytes: await packed(copy), losses: lossesBetween(parts, copy), notCalculated };
 }

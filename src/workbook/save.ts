@@ -1,5 +1,7 @@
-import { Workbook } from "@cj-tech-master/excelts";
-import { editZip, unzip } from "@cj-tech-master/excelts/archive";
+import { Workbook, type Cell } from "@cj-tech-master/excelts";
+import { zip } from "@cj-tech-master/excelts/archive";
+import { GatheredParts } from "./gathered-parts.js";
+import type { Parts } from "./unpack.js";
 
 /** When a file says neither when it was made nor when it was changed, the copy must not say today. */
 const UNKNOWN_DATE = new Date(Date.UTC(2000, 0, 1));
@@ -10,16 +12,33 @@ export function newWorkbook(): Workbook {
   return workbook;
 }
 
-/** One time for all parts of a file, so that the same workbook gives the same bytes. */
-const ZIP = { modTime: new Date(1980, 0, 1), timestamps: "dos" } as const;
-
 /** The bytes of the workbook as an .xlsx; the same workbook gives the same bytes. */
 export async function saveWorkbook(workbook: Workbook): Promise<Uint8Array> {
+  return packed(await writtenParts(workbook));
+}
+
+/** The parts of the workbook as a file holds them, before they are packed into one. */
+export async function writtenParts(workbook: Workbook): Promise<Parts> {
   workbook.created ??= UNKNOWN_DATE;
   workbook.modified ??= workbook.created;
   nameRules(workbook);
-  const bytes = await workbook.xlsx.writeBuffer({ validate: false, zip: ZIP });
-  return withoutUndefinedPatterns(bytes);
+  shareLooks(workbook);
+  const gathered = new GatheredParts();
+  await (workbook.xlsx as unknown as Writer).writeToZip(gathered, {});
+  mendPatterns(gathered.parts);
+  return gathered.parts;
+}
+
+/** What the library's own ways of writing all end in. */
+interface Writer {
+  writeToZip(zip: GatheredParts, options: object): Promise<void>;
+}
+
+/** One time for all parts, in the order they were written, so that the same parts give the same bytes. */
+export async function packed(parts: Parts): Promise<Uint8Array> {
+  const archive = zip({ reproducible: true, noSort: true });
+  for (const [path, bytes] of parts) archive.add(path, bytes);
+  return archive.bytes();
 }
 
 /** Data bars are known by an id, which the library draws by lot where the file had none. */
@@ -36,17 +55,32 @@ function nameRules(workbook: Workbook): void {
   }
 }
 
+/** The library spells a look out for each cell that has one of its own, if only an empty one. */
+function shareLooks(workbook: Workbook): void {
+  const looks = new Map<string, Cell["style"]>();
+  for (const sheet of workbook.worksheets) {
+    sheet.eachRow((row) =>
+      row.eachCell({ includeEmpty: true }, (cell) => {
+        // A number and a date without a format are written in different ones.
+        const key = cell.effectiveType + JSON.stringify(cell.style);
+        const look = looks.get(key);
+        if (look === undefined) looks.set(key, cell.style);
+        else cell.style = look;
+      }),
+    );
+  }
+}
+
 const STYLES = "xl/styles.xml";
 
 /**
  * Most fills of conditional formats leave out their pattern, and so may those of cells. The library
  * writes "undefined" for it, which Excel offers to repair.
  */
-async function withoutUndefinedPatterns(bytes: Uint8Array): Promise<Uint8Array> {
-  const styles = await (await unzip(bytes).get(STYLES))?.text();
-  const sound = styles?.replaceAll(' patternType="undefined"', "");
-  if (sound === undefined || sound === styles) return bytes;
-  const editor = await editZip(bytes, ZIP);
-  editor.set(STYLES, sound);
-  return editor.bytes();
+function mendPatterns(parts: Map<string, Uint8Array>): void {
+  const styles = new TextDecoder().decode(parts.get(STYLES));
+  parts.set(
+    STYLES,
+    new TextEncoder().encode(styles.replaceAll(' patternType="undefined"', "")),
+  );
 }

@@ -35,19 +35,23 @@ const native = (/** @type {number} */ row) =>
     '"no grade"',
   );
 
+const ours = (/** @type {string} */ frames) => `_xldudf_COMB_GRADE(${frames},Terms,"Cherry")`;
+const spilled = (/** @type {string} */ formula, /** @type {string} */ ref) =>
+  /** @type {const} */ ({ formula, shareType: "array", ref, isDynamicArray: true });
+
 /**
  * @param {string} name
  * @param {number} count
- * @param {(row: number) => string | null} formula What stands in column E of a row.
+ * @param {(row: number) => import("@cj-tech-master/excelts").CellValue} entry What stands in column E of a row.
  */
-async function write(name, count, formula) {
+async function write(name, count, entry) {
   const workbook = new Workbook();
   const sheet = workbook.addWorksheet("Yard");
   sheet.addRow(["Hive", "Lot", "Frames of bees"]);
   for (let i = 0; i < count; i++) {
     sheet.addRow([`H${i}`, `L${i % 3}`, 1 + ((i * 7) % 12)]);
-    const text = formula(i + 2);
-    if (text !== null) sheet.getCell(i + 2, 5).value = { formula: text };
+    const value = entry(i + 2);
+    if (value !== null) sheet.getCell(i + 2, 5).value = value;
   }
   const terms = workbook.addWorksheet("Contracts");
   TERMS.forEach((row) => terms.addRow(row));
@@ -130,15 +134,15 @@ for (const [prefix, count] of /** @type {const} */ ([
   ["10-", 10],
 ])) {
   await write(`${prefix}plain.xlsx`, count, () => null);
-  await write(`${prefix}rows.xlsx`, count, (row) => `_xldudf_COMB_GRADE(C${row},Terms,"Cherry")`);
+  await write(`${prefix}rows.xlsx`, count, (row) => ({ formula: ours(`C${row}`) }));
   await write(`${prefix}spill.xlsx`, count, (row) =>
-    row === 2 ? `_xldudf_COMB_GRADE(C2:C${count + 1},Terms,"Cherry")` : null,
+    row === 2 ? spilled(ours(`C2:C${count + 1}`), `E2:E${count + 1}`) : null,
   );
   // One call of ours, or the program would add its columns.
-  await write(`${prefix}native.xlsx`, count, (row) =>
-    row === 2 ? '_xldudf_COMB_GRADE(C2,Terms,"Cherry")' : native(row),
-  );
-  await write(`${prefix}office.xlsx`, count, native);
+  await write(`${prefix}native.xlsx`, count, (row) => ({
+    formula: row === 2 ? ours("C2") : native(row),
+  }));
+  await write(`${prefix}office.xlsx`, count, (row) => ({ formula: native(row) }));
 }
 const copied = {
   label: "read, seven columns filled, written (no grading)",
