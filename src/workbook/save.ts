@@ -79,8 +79,5 @@ const STYLES = "xl/styles.xml";
  */
 function mendPatterns(parts: Map<string, Uint8Array>): void {
   const styles = new TextDecoder().decode(parts.get(STYLES));
-  parts.set(
-    STYLES,
-    new TextEncoder().encode(styles.replaceAll(' patternType="undefined"', "")),
-  );
+  parts.set(STYLES, new TextEncoder().encode(styles.replaceAll(' patternType="undefined"', "")));
 }
