@@ -177,6 +177,12 @@ export const TOPICS = [
         "Stores are what is over the weight of the empty hive: STORES works them out. Rename the heading, or leave the column out.",
       'the heading … is in …, and the term "stores unit" says …':
         "Read so, stores would be more than doubled or less than halved. Set the term to what the column is in.",
+      "blank, and … is not: write none where there are no bees, dead for a dead-out, or not opened":
+        "Brood or a queen was judged in a hive whose bees are blank: fill the bees in, or say what the blank means.",
+      "… of … hives have 0 bees, and their cells may be blank: write none or dead where there are no bees, and not opened where nobody looked":
+        "Some Excels hand a blank cell on as 0. Write the word into one cell, and fill it down the others.",
+      '… stands where a figure, "light" or "ok" was expected':
+        "Stores are judged in frames or by weight; light, low or feed, and ok, good or heavy, say no more than whether to feed.",
       "row … has counts and no hive id": "Every hive that was opened needs its name or number.",
       "lot … is asked for, and the sheet has no lot column":
         "Head the column of lots Lot, or leave the lot out to take the whole sheet.",

@@ -86,7 +86,7 @@ export function COMPARE(
       const found = new Map<string, LotFigures>();
       for (let i = 0; i < frames.rows; i++) {
         const name = names.text(i);
-        if (frames.isEmpty(i)) continue;
+        if (frames.isUncounted(i)) continue;
         if (name === null) throw new Refusal(`row ${i + 1} has frames and no lot`);
         const key = normalise(name);
         if (!found.has(key)) found.set(key, { name, frames: [], brood: [], capped: [] });

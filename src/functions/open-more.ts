@@ -136,7 +136,9 @@ function openedInOrder(
   checkSingle([pallets]);
   checkRows([frames, pallets, inspected]);
   const yearOf = yearOfRow(inspected, writing);
-  const rows = Array.from({ length: frames.rows }, (_, i) => i).filter((i) => !frames.isEmpty(i));
+  const rows = Array.from({ length: frames.rows }, (_, i) => i).filter(
+    (i) => !frames.isUncounted(i),
+  );
   const strengths = rows.map((i) => sum(frames.estimates(i, "count", writing, yearOf(i))).middle);
   if (pallets === null) return { strengths, hives: rows.length };
   const names = rows.map((i) => {

@@ -140,7 +140,7 @@ function pairsOf(
   }
   const yearOf = yearOfRow(inspected, writing);
   const at = (column: HiveCells, i: number): number | null =>
-    column.isEmpty(i) ? null : sum(column.estimates(i, "count", writing, yearOf(i))).middle;
+    column.isUncounted(i) ? null : sum(column.estimates(i, "count", writing, yearOf(i))).middle;
   return Array.from({ length: first.rows }, (_, i) => ({
     row: i + 1,
     first: at(first, i),

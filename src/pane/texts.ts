@@ -98,7 +98,7 @@ export const texts = {
     lot: "Lot",
     size: "Hives in the lot",
     sizeHow:
-      "Opened or not. Left blank, every hive was opened. Move a threshold by its handle, with the " +
+      "Opened or not. Left blank, those in the sheet are all. Move a threshold by its handle, with the " +
       "arrow keys, or by typing: nothing is written until you save.",
     minimum: "minimum",
     average: "average",
@@ -258,7 +258,7 @@ export const texts = {
     wholeSheet: "all hives of the sheet",
     size: "Hives in the lot",
     sizeHow:
-      "Hives in the lot, opened or not: left blank, those opened are taken as the whole lot, and nothing is left to be unsure of.",
+      "Hives in the lot, opened or not: left blank, those that stand in the sheet are the whole lot.",
     delivered: "Hives that came",
     deliveredHow:
       "Hives that came: only where fewer came than were agreed; the hives in the lot are then those agreed.",

@@ -312,6 +312,26 @@ describe("an action", () => {
     expect(of(["Hive", "Bees", "Hive weight"], "H1", 8, 40)![2]).toMatch(/the whole hive/);
   });
 
+  it("takes a word for the stores, and says which words where it does not know one", () => {
+    const stores = (cell: unknown) => of(["Hive", "Bees", "Stores"], "H1", 8, cell)!.slice(1);
+    expect(stores("Light")).toEqual(["place, feed", "stores light"]);
+    expect(stores("ok")).toEqual(["place", ""]);
+    expect(stores(1)![0]).toBe("place, feed");
+    expect(stores("dunno")).toEqual([
+      '#VALUE! "Stores", row 2: "dunno" stands where a figure, "light" or "ok" was expected',
+      '"Stores", row 2: "dunno" stands where a figure, "light" or "ok" was expected',
+    ]);
+  });
+
+  it("is to look again where the queen lays drones or there are workers that lay", () => {
+    for (const word of ["DL", "drone layer", "laying workers", "Q-"]) {
+      expect(of(["Hive", "Bees", "Queen"], "H1", 8, word)![1]).toBe("look again");
+    }
+    for (const word of ["red 24", "Blue", "marked", "Q+", "cells", "q?"]) {
+      expect(of(["Hive", "Bees", "Queen"], "H1", 8, word)![1]).toBe("place");
+    }
+  });
+
   it("refuses a heading that may be a sign", () => {
     expect(
       one(
