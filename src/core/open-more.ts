@@ -58,7 +58,7 @@ const TOLERANCE = 1e-9;
 export function openMore(strengths: readonly number[], plan: Plan): Standing {
   checkPlan(plan);
   if (strengths.length > plan.size) {
-    throw new Refusal(`a lot of ${plan.size}, and ${strengths.length} are opened`);
+    throw new Refusal(`a lot of ${plan.size} cannot have ${strengths.length} opened`);
   }
   const most = Math.min(plan.most, plan.size);
   let [average, squares, opened] = [0, 0, 0];

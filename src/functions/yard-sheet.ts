@@ -6,6 +6,7 @@ import {
   type Role,
   type Sign,
 } from "../core/headings.js";
+import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { CellError } from "./cells.js";
 import { onceEach } from "./frames.js";
@@ -124,7 +125,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
 function pairSeams(above: readonly number[], below: readonly number[], needed: boolean): number[] {
   if (needed && above.length !== below.length) {
     throw new Refusal(
-      `seams are counted from above in ${above.length} columns and from below in ${below.length}: give both for each box`,
+      `seams are counted from above in ${plural(above.length, "column")} and from below in ${below.length}: give both for each box`,
     );
   }
   return above.flatMap((k, i) => [k, below[i]!]);

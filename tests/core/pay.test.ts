@@ -652,8 +652,8 @@ describe("what a contract leaves open", () => {
       ["minimum frames", 4],
       ["base fee", 150],
     ];
-    expect(refusal(rows, 10, 1)).toBe("1 hives delivered, and 2 of them are opened");
-    expect(refusal(rows, 10, 9.5)).toBe("9.5 hives delivered, and 2 of them are opened");
+    expect(refusal(rows, 10, 1)).toBe("a delivery of 1 hive cannot have 2 opened");
+    expect(refusal(rows, 10, 9.5)).toBe("a delivery of 9.5 hives: give a whole number");
     expect(refusal(rows, 10, 11)).toMatch(/^11 hives delivered, and 10 agreed/);
   });
 });
@@ -777,7 +777,9 @@ describe("WHAT_IF", () => {
     expect(once(yard, "hive price", [[1, 2]], null, terms(...rows))).toMatch(
       /"hive price" is no term that is known/,
     );
-    expect(once(yard, "base fee", [[1, 2]], 3, terms(...rows))).toMatch(/a lot of 3 hives, and 5/);
+    expect(once(yard, "base fee", [[1, 2]], 3, terms(...rows))).toMatch(
+      /a lot of 3 hives cannot have 5/,
+    );
     expect(once(yard, "", [[1]], null, terms(...rows))).toMatch(/^#VALUE! term: blank/);
   });
 

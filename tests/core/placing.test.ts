@@ -44,8 +44,8 @@ describe("the pallets of a lot", () => {
   });
 
   it.each<[string, ListedHive[], number, string]>([
-    ["A", first, 2, 'lot "A" has 2 hives, and 3 of them are listed'],
-    ["", listed("", "P1", 8, 9), 1, "the sheet has 1 hives, and 2 of them are listed"],
+    ["A", first, 2, 'lot "A" has 3 hives listed, more than its size of 2'],
+    ["", listed("", "P1", 8, 9), 1, "the sheet has 2 hives listed, more than its size of 1"],
     ["A", listed("A", "P1", null), 4, 'lot "A" has no opened hive, so its average is not known'],
     ["", listed("", "P1", null), 4, "the sheet has no opened hive, so its average is not known"],
     ["A", listed("A", "P1", 8, 8, 8, 8, 8), 9, 'pallet "P1" holds 5 hives, and not 4'],
@@ -139,7 +139,7 @@ describe("pallets on drops", () => {
       "the drops are no whole pallets",
       two,
       [drop("Gate", 16), drop("Rear", 6)],
-      'drop "Rear" takes 6 hives, which are no whole pallets of 4',
+      'drop "Rear" takes 6 hives, which whole pallets of 4 do not make',
     ],
     ["they hold too few hives", two, [drop("1", 12)], "the drops hold 12 hives, and there are 16"],
     [
@@ -158,7 +158,7 @@ describe("pallets on drops", () => {
       "one drop is for two lots",
       [pallet("A", 8), pallet("B", 7)],
       [drop("1", 8)],
-      'no way of giving these drops to single lots has room for lot "A" of 1 pallets, lot "B" of 1 pallets',
+      'no way of giving these drops to single lots has room for lot "A" of 1 pallet, lot "B" of 1 pallet',
     ],
   ])("are refused where %s", (_, pallets, drops, message) =>
     expect(() => placed(pallets, drops)).toThrow(message),

@@ -160,12 +160,12 @@ describe("DROPS", () => {
     [
       "drops that hold fewer hives",
       drops(column(1), null, null, null, null, null, 1),
-      "the drops hold 1 hives, and there are 2",
+      "the drops hold 1 hive, and there are 2",
     ],
     [
       "no whole pallets",
       drops(column(4, 6)),
-      'drop "2" takes 6 hives, which are no whole pallets of 4',
+      'drop "2" takes 6 hives, which whole pallets of 4 do not make',
     ],
     [
       "part of a hive",
@@ -200,7 +200,11 @@ describe("DROPS", () => {
       ),
       'pallet "P1" holds 3 hives, and not 2',
     ],
-    ["a lot too small", drops(column(4), "A", 1), 'lot "A" has 1 hives, and 2 of them are listed'],
+    [
+      "a lot too small",
+      drops(column(4), "A", 1),
+      'lot "A" has 2 hives listed, more than its size of 1',
+    ],
   ])("refuses %s by name", (_, got, message) => {
     expect(got).toBe(`#VALUE! ${message}`);
   });
