@@ -40,16 +40,25 @@ export function countOfSerial(
 /**
  * The same for a saved file, which holds the date as it was shown: `8-Jul`, `8. Juli`, `Dec-13`,
  * `08-juil.`, `7/8/2026`. Null where the text is no date.
+ *
+ * @param shown - the text as it stands in the cell, for messages
  */
 export function countOfDateText(
   text: string,
   words: readonly Token[],
+  shown: string,
   wholeFrames: boolean,
   inspected: number | null,
 ): Estimate | null {
   const full = fullDate(text);
   if (full)
-    return rangeOf(full.one, full.other, text, full.year === (inspected ?? full.year), wholeFrames);
+    return rangeOf(
+      full.one,
+      full.other,
+      shown,
+      full.year === (inspected ?? full.year),
+      wholeFrames,
+    );
   const parts = words.filter((w) => !["-", ".", "/", ",", "de"].includes(w.text));
   const [first, second, third, ...more] = parts;
   if (!first || !second || more.length > 0 || (third && third.kind !== "number")) return null;
@@ -59,7 +68,7 @@ export function countOfDateText(
   const month = monthOf(dayFirst ? second.text : first.text);
   const other = Number(dayFirst ? first.text : second.text);
   if (month === null || !Number.isInteger(other)) return null;
-  return rangeOf(month, other, text, sameYear, wholeFrames);
+  return rangeOf(month, other, shown, sameYear, wholeFrames);
 }
 
 /** `7/8/2026`, `08.07.2026` or `2026-07-08`: which of the two is the month does not matter here. */

@@ -32,8 +32,9 @@ export function read(
   const text = normalise(cell);
   const words = tokens(text);
   const found =
-    (kind === "count" ? countOfDateText(text, words, writing.wholeFrames, inspected) : null) ??
-    readFigure(words, kind, writing, cell);
+    (kind === "count"
+      ? countOfDateText(text, words, quote(cell), writing.wholeFrames, inspected)
+      : null) ?? readFigure(words, kind, writing, cell);
   if (found === null) return refuse(cell, kind);
   const unmarked = words.every((w) => w.kind === "number");
   if (kind === "percent" && unmarked) refuseFraction(found.middle);

@@ -456,10 +456,23 @@ describe("a count that the spreadsheet turned into a date", () => {
       expect(numbers(text)).toEqual([7, 7.5, 8]);
       expect(read(text, "count", PLAIN_WRITING, 2026).middle).toBe(7.5);
       expect(() => read(text, "count", PLAIN_WRITING, 2022)).toThrow(
-        `the cell holds a date, ${text.toLowerCase()}, and not of the year of the inspection: ` +
+        `the cell holds a date, "${text}", and not of the year of the inspection: ` +
           "type the count as text",
       );
     },
+  );
+
+  it.each(["8-Jul", "8. Juli", "Jul-08", "８－Ｊｕｌ", "08-JUIL."])(
+    "shows %s as it stands",
+    (text) =>
+      expect(read(text, "count").note).toBe(`the cell holds a date, "${text}": read back as 7-8`),
+  );
+
+  it.each([
+    ["28-Mar-26", ": type the count as text, for example '7-8"],
+    ["2-Jan", ": was it 1-2 or the fraction 1/2?"],
+  ])("shows %s as it stands where it cannot be read back", (text, says) =>
+    expect(() => read(text, "count")).toThrow(`the cell holds a date, "${text}"${says}`),
   );
 
   it("asks for no year of a date that shows none", () => {
