@@ -164,6 +164,21 @@ describe("pallets on drops", () => {
     expect(() => placed(pallets, drops)).toThrow(message),
   );
 
+  it("are refused where the ways to keep three lots apart are too many, and answered in part", () => {
+    // Drops of 1 to 11 pallets, and three lots that fill them but for two pallets at most.
+    const asked = (count: number) => {
+      const drops = Array.from({ length: count }, (_, i) => drop(`${i}`, 4 * (1 + ((7 * i) % 11))));
+      const room = drops.reduce((sum, { hives }) => sum + hives / 4, 0);
+      const ofLot = (lot: string) =>
+        Array.from({ length: Math.floor(room / 3) }, () => pallet(lot, 8));
+      return placed(["A", "B", "C"].flatMap(ofLot), drops);
+    };
+    expect(() => asked(90)).toThrow(
+      "too many ways to keep the lots apart: give fewer drops at a time",
+    );
+    expect(asked(9).range).toBe(0);
+  });
+
   it("fill drops and pallets to the last hive", () => {
     expect(names(two, [drop("1", 8), drop("2", 8)])).toEqual(["A8 A8", "B7 B7"]);
     const part = [pallet("A", 8, 2), pallet("A", 8, 2)];
