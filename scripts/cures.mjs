@@ -14,7 +14,7 @@ export const TOPICS = [
         "The cell holds something that is no figure of this kind. Write it as the sentence shows, or move a remark into the notes.",
       "… is out of range: 0 to … … were expected":
         "More than can be: often two figures run together, or another unit. Look at the cell again.",
-      "… where a percent is asked: is it … % or … %? Write …, or say that percents are written as fractions":
+      "… may be … % or … %: write …, or say that percents are written as fractions":
         "0.6 may be sixty percent or a slip. Write 60; or, where the sheet shows 0.6 as 60 %, set the term percents written as to fraction, or written to fractions.",
       "… goes down: write the smaller figure first, …-…":
         "A range runs from less to more. Turn it round, after looking whether a digit is missing.",
@@ -24,9 +24,9 @@ export const TOPICS = [
         "7/8 may be seven eighths, 7 to 8, or 7 in one box and 8 in the other. Write the one that you mean.",
       "… could be a fraction or two boxes: write a decimal number, or give each box a column":
         "8/8 may be a whole one, or 8 in each of two boxes. Write the one that you mean.",
-      "… with a time of day is no count":
+      "the cell holds a date with an hour, …: type the count":
         "A date with an hour stands in a column of counts. Give the right column, or write the count.",
-      "the cell holds a date, …, and not of the year of the inspection: type the count as text":
+      "the cell holds a date, …, of another year than the inspection: type the count as text":
         "The spreadsheet made a date of what you typed, and its year says that it may not have been a count. Format the cell as text and type the count again.",
       "the cell holds a date, …: type the count as text, for example '7-8":
         "The date can be no count of frames. Format the cell as text and type the count again, or give another column.",
@@ -37,7 +37,7 @@ export const TOPICS = [
       "most of this column is dates: give the column of figures":
         "The argument points at a column of dates. Point it at the counts.",
       "… stands where yes or no was expected": "Write yes, no, or ? where nobody looked.",
-      "… is in …, and … was said":
+      "… is in …, and the unit given is …":
         "The weight is written in another unit than the argument or the term stores unit says. Correct one of the two.",
       "… has no upper end":
         "12+ says how many at least and not how many at most, so the high end is not known. Ask for the middle or the low end, or write a range.",
@@ -50,7 +50,7 @@ export const TOPICS = [
     cures: {
       "… stands where a date of 2000 to 2099 was expected":
         "The cell holds no date. Type one as your spreadsheet takes it, or as 2026-03-27.",
-      "… may be two days: write it as … or …, or say whether the sheet's dates are written day first or month first":
+      "… may be two days: write … or …, or say whether dates are written day first or month first":
         "The date is text, and day and month could be either way round. Set the term dates written, or written, to day first or month first.",
       "… stands where a date or a year was expected":
         "The date column, or inspected, needs a date or a year such as 2026.",
@@ -119,11 +119,11 @@ export const TOPICS = [
         "The least a hive must have cannot be more than what the lot must have on average. Correct one of them.",
       "minimum frames … is over the … that the best grade, …, asks":
         "No hive of that grade could ever fail the minimum. Lower minimum frames, or raise the grade.",
-      "most frames a hive … is under what the contract asks, …":
+      "most frames a hive is …, and the contract asks …":
         "A hive may count less than is asked, so that no lot could be met. Raise most frames, or leave it out.",
-      "bonus a frame needs average frames to be paid over":
+      "bonus a frame goes by average frames, which are not given":
         "Fill average frames, or leave the bonus out.",
-      "pro rata needs average frames to be a part of":
+      "pro rata goes by average frames, which are not given":
         "Fill average frames, or leave pro rata out.",
       "bonus ceiling stands without a bonus a frame":
         "Fill bonus a frame, or leave the ceiling out.",
@@ -152,7 +152,7 @@ export const TOPICS = [
         "There is nothing to pay by. Fill base fee, or a fee for each grade.",
       'contract … gives no fee for … and one for … below it: give "grade … fee"':
         "A better grade would be paid nothing. Fill its fee.",
-      'contract … leaves open what its deposit is a percent of: give "average frames" that a grade pays for, or a "base fee", or leave "deposit" out':
+      'contract … does not say of what fee its deposit is a part: give "base fee", or "average frames" that a grade pays for, or leave "deposit" out':
         "The deposit is a part of what a hive at the average would be paid, and no such fee is given.",
       'contract "…" asks no average of a lot':
         "Without average frames there is no chance to reach it. Fill that term, or ask LOT instead.",
@@ -165,9 +165,9 @@ export const TOPICS = [
     cures: {
       "the first row needs a heading such as …":
         "No column is known by its heading. Give the sheet from its heading row on, and head the column as the sentence says.",
-      "the heading … may hold … or not: name it plainly, or leave its column out":
+      "the heading … may or may not hold …: rename it, or leave its column out":
         "A word of the heading is not known, and the column decides grades. Rename it, or give the sheet without it.",
-      "the heading … may say of … or not: name it plainly, or leave its column out":
+      "the heading … may or may not tell of …: rename it, or leave its column out":
         "A word of the heading is not known, and the column decides an action. Rename it, or give the sheet without it.",
       "the sheet counts seams, and contract … does not: its comb rule is …":
         "Set the comb rule to cluster count where the contract counts seams; else count combs.",
@@ -182,8 +182,8 @@ export const TOPICS = [
         "Head the column of lots Lot, or leave the lot out to take the whole sheet.",
       "no opened hive stands in the lot …":
         "The lot is spelled otherwise in the sheet, or none of its hives was opened.",
-      "hive … stands twice, and no later day says which look counts: give each a date that can be one day":
-        "The later look counts. Fill the date column for both rows, or delete the look that does not count.",
+      "hive … stands twice: give each of its looks its own date, so that the later one counts":
+        "Fill the date column for both rows with two different days, or delete the look that does not count. Where dates are text, set the term dates written.",
       "hive … has no pallet, and the contract opens whole pallets":
         "How sure an average is hangs on the pallets. Fill the pallet column, or set opened by to hives.",
       "hive …: … is asked for and is not judged":
@@ -361,7 +361,7 @@ export const TOPICS = [
       "pallet … stands in two places: give the hives in the order opened":
         "Hives of a pallet stand together, in the order in which they were opened.",
       "a spread of …: give one over 0": "Give how much hives differ, in frames.",
-      "a most of … to open: give a whole number from 2 on": "Give such a number.",
+      "the most to open is …: give a whole number from 2 on": "Give such a number.",
       "pallets: the hive of row … has none": "Fill the pallet of that row.",
       "size: … hives: give a whole number": "Give a whole number.",
       "size: a lot of … cannot have … opened": "The lot's size is less than the hives opened.",

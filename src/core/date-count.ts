@@ -33,7 +33,7 @@ export function countOfSerial(
 ): Estimate {
   const day = dayOfSerial(serial, writing.dateSystem);
   if (!Number.isInteger(serial))
-    throw new Refusal(`${showDay(day)} with a time of day is no count`);
+    throw new Refusal(`the cell holds a date with an hour, ${showDay(day)}: type the count`);
   return countOfDay(day, writing.wholeFrames, inspected);
 }
 
@@ -105,7 +105,7 @@ function rangeOf(
   const pair = `${low}-${high}`;
   const holds = `the cell holds a date, ${shown}`;
   if (!sameYear) {
-    throw new Refusal(`${holds}, and not of the year of the inspection: type the count as text`);
+    throw new Refusal(`${holds}, of another year than the inspection: type the count as text`);
   }
   if (low < 1 || !narrow(low, high)) {
     throw new Refusal(`${holds}: type the count as text, for example '7-8`);

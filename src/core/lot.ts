@@ -104,8 +104,7 @@ export function latestLooks<T extends Pick<Look, "id" | "day">>(looks: readonly 
       (known.day === null || look.day === null || known.day === look.day)
     ) {
       throw new Refusal(
-        `hive ${look.id} stands twice, and no later day says which look counts: give each a date ` +
-          `that can be one day`,
+        `hive ${look.id} stands twice: give each of its looks its own date, so that the later one counts`,
       );
     }
     if (known === undefined || known.day! < look.day!) byId.set(look.id, look);

@@ -61,7 +61,7 @@ function refuseFraction(value: number): void {
   if (value <= 0 || value >= 1) return;
   const percent = +(value * 100).toPrecision(6);
   throw new Refusal(
-    `${value} where a percent is asked: is it ${percent} % or ${value} %? Write ${percent}, ` +
+    `${value} may be ${percent} % or ${value} %: write ${percent}, ` +
       `or say that percents are written as fractions`,
   );
 }

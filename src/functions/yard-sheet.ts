@@ -65,7 +65,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
   const doubt = doubts.find((d) => DECIDING.has(d.role));
   if (doubt) {
     throw new Refusal(
-      `the heading ${quote(doubt.heading)} may hold ${doubt.role} or not: name it plainly, or leave its column out`,
+      `the heading ${quote(doubt.heading)} may or may not hold ${doubt.role}: rename it, or leave its column out`,
     );
   }
 
@@ -90,7 +90,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
       const doubt = doubts.find((d) => d.sign === sign);
       if (doubt) {
         throw new Refusal(
-          `the heading ${quote(doubt.heading)} may say of ${SIGN_NAMES[sign]} or not: name it plainly, or leave its column out`,
+          `the heading ${quote(doubt.heading)} may or may not tell of ${SIGN_NAMES[sign]}: rename it, or leave its column out`,
         );
       }
       return columns.has(sign) ? pick([columns.get(sign)!]) : null;

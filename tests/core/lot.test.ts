@@ -39,7 +39,7 @@ describe("a hive that was looked at twice", () => {
     ["the second look", 46108, null],
   ])("is refused where %s has a date", (_, first, second) =>
     expect(() => days(first, second)).toThrow(
-      "hive H1 stands twice, and no later day says which look counts: give each a date that can be one day",
+      "hive H1 stands twice: give each of its looks its own date, so that the later one counts",
     ),
   );
 

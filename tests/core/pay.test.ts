@@ -603,7 +603,9 @@ describe("what a contract leaves open", () => {
       'contract "Cherry" gives no fee for "A" and one for "B" below it: give "grade 1 fee"',
     );
     const paid: Rows = [...grades, ["grade 1 fee", 200], ["deposit", 10]];
-    expect(refusal(paid)).toMatch(/leaves open what its deposit is a percent of: give "average fr/);
+    expect(refusal(paid)).toMatch(
+      /does not say of what fee its deposit is a part: give "base fee"/,
+    );
     // Without an average no hive is as agreed, though every hive would be a C.
     const every: Rows = [
       ...paid,
@@ -611,7 +613,7 @@ describe("what a contract leaves open", () => {
       ["grade 3 frames", 0],
       ["grade 3 fee", 50],
     ];
-    expect(refusal(every)).toMatch(/leaves open what its deposit is a percent of/);
+    expect(refusal(every)).toMatch(/does not say of what fee its deposit is a part/);
     // 10 % of 2 x 100, a hive at the average of 7 being a B.
     expect(settle([...paid, ["average frames", 7]], [8, 8]).deposit).toBe(20);
     // A hive as agreed has all that is asked of it.

@@ -108,7 +108,7 @@ describe("DROPS", () => {
     expect(list.at(-1)!.slice(3, 5)).toEqual([1, 8]);
     const undated = twice.map((row) => row.slice(0, 4));
     expect(one("DROPS", undated, column(1), null, ALMOND, null, null, null, null, null, 1)).toBe(
-      "#VALUE! hive A1 stands twice, and no later day says which look counts: give each a date that can be one day",
+      "#VALUE! hive A1 stands twice: give each of its looks its own date, so that the later one counts",
     );
   });
 
@@ -328,7 +328,7 @@ describe("an action", () => {
         null,
         "action",
       ),
-    ).toMatch(/"Brood pattern \(1-5\)" may say of the brood pattern or not/);
+    ).toMatch(/"Brood pattern \(1-5\)" may or may not tell of the brood pattern/);
   });
 
   it("is blank for a hive that was not opened, and every other column is as without it", () => {
