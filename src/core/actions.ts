@@ -2,6 +2,7 @@ import type { Contract } from "./contract.js";
 import { rounded, type Estimate } from "./estimate.js";
 import { requirementsOf, reasonOf, type Hive } from "./grade.js";
 import { droneVerdict, solidness, type Place } from "./pattern.js";
+import { plural } from "./plural.js";
 import { sources } from "./sources.js";
 import { honeyOfFrame, perPound } from "./stores.js";
 
@@ -104,7 +105,7 @@ function doubtsOf(contract: Contract, hive: Hive, signs: Signs): string[] {
   const needed = (full?.middle ?? 0) * contract.beesForBrood;
   if (frames.middle > 0 && frames.middle < needed - 1e-9) {
     doubts.push(
-      `${rounded(frames.middle)} frames of bees for ${rounded(full!.middle)} of brood: fewer than it needs, ${rounded(needed)}`,
+      `${plural(rounded(frames.middle), "frame")} of bees for ${rounded(full!.middle)} of brood: fewer than it needs, ${rounded(needed)}`,
     );
   }
   for (const { name, verdict } of requirementsOf(contract, hive)) {

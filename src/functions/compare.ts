@@ -6,7 +6,7 @@ import { normalise } from "../core/text.js";
 import type { Kind } from "../core/kinds.js";
 import type { Cell } from "./cells.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
-import { checkRows, type HiveCells } from "./hive-cells.js";
+import { checkRows, checkSameRows, type HiveCells } from "./hive-cells.js";
 import { confidence, hives } from "./parameters.js";
 import { writtenParameters, yearOfRow } from "./written.js";
 
@@ -75,9 +75,7 @@ export function COMPARE(
     values,
     (names, frames, brood, capped, confidence, writing, inspected) => {
       checkRows([frames, brood, capped, inspected]);
-      if (names.rows !== frames.rows) {
-        throw new Refusal(`lots has ${names.rows} rows and frames has ${frames.rows}`);
-      }
+      checkSameRows(frames, names);
       const yearOf = yearOfRow(inspected, writing);
       const at = (column: HiveCells | null, i: number, kind: Kind): number[] =>
         column === null || column.isEmpty(i)

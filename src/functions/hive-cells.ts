@@ -2,6 +2,7 @@ import { absenceOf, type Absence } from "../core/absence.js";
 import { isDateSerial } from "../core/date-count.js";
 import { exactly, type Estimate } from "../core/estimate.js";
 import type { Kind } from "../core/kinds.js";
+import { plural } from "../core/plural.js";
 import { read } from "../core/reading.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { dayOfSerial } from "../core/serial.js";
@@ -262,12 +263,16 @@ export function eachHive<T extends number | string | boolean | CellError>(
 /** Refuses columns that do not go together: the same rows as the first, or one row for all. */
 export function checkRows([first, ...others]: readonly (HiveCells | null)[]): void {
   for (const other of others) {
-    if (other && first && other.rows !== first.rows && other.rows !== 1) {
-      throw new Refusal(
-        `${other.name} has ${other.rows} rows and ${first.name} has ${first.rows}: give the same rows of both`,
-      );
-    }
+    if (other && first && other.rows !== 1) checkSameRows(first, other);
   }
+}
+
+/** Refuses a column that has not a row for each of the first. */
+export function checkSameRows(first: HiveCells, other: HiveCells): void {
+  if (other.rows === first.rows) return;
+  throw new Refusal(
+    `${other.name} has ${plural(other.rows, "row")} and ${first.name} has ${first.rows}: give the same rows of both`,
+  );
 }
 
 /**

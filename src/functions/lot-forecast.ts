@@ -1,5 +1,6 @@
 import type { Contract } from "../core/contract.js";
 import { lotForecast, type LotForecast } from "../core/lot-forecast.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { isBlankOrZero, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
@@ -117,7 +118,7 @@ function noteOn(
 ): string {
   const parts = [
     trustIn(first, laying, space, "lots"),
-    `${counted} hives count in the average`,
+    `in the average: ${plural(counted, "hive")}`,
     sampled ? "" : "every hive was opened: no sampling error is in the band",
     "brood taken as of all stages",
   ];

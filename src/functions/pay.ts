@@ -3,6 +3,7 @@ import { hivePay } from "../core/fees.js";
 import type { Hive } from "../core/grade.js";
 import { lotOf, type Lot, type OpenedHive } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import type { Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
@@ -116,7 +117,7 @@ export function LOT_PAY(
 export function settlement(contract: Contract, lot: Lot, delivered: number | null): Cell[][] {
   const pay = lotPay(contract, lot, delivered);
   const { deposit: percent, balanceDays: days, currency } = contract;
-  const due = days > 0 ? `, due ${days} days after the inspection` : "";
+  const due = days > 0 ? `, due ${plural(days, "day")} after the inspection` : "";
   const balance = pay.balance < 0 ? "balance, to be paid back" : `balance${due}`;
   return [
     ["Settlement", "Quantity", "Rate", currency === "" ? "Amount" : `Amount, ${currency}`],

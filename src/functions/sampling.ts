@@ -1,5 +1,6 @@
 import type { Contract } from "../core/contract.js";
 import type { Lot } from "../core/lot.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { lotAverage, lotChance } from "../core/sampling.js";
 import { sources } from "../core/sources.js";
@@ -120,12 +121,18 @@ export function TO_OPEN(
       const { units, hives, margin: reached } = toOpen(plan, margin, confidence);
       const byPallet = plan.kind === "pallets";
       const pallets: Row[] = byPallet
-        ? [["Pallets to open", units, `of ${plan.inLot}, ${round(plan.hivesOnUnit)} hives each`]]
+        ? [
+            [
+              "Pallets to open",
+              units,
+              `of ${plan.inLot}, ${plural(round(plan.hivesOnUnit), "hive")} each`,
+            ],
+          ]
         : [];
       return [
         ["Hives to open", hives, `in all, of ${size} in the lot`],
         ...pallets,
-        ["Still to open", Math.max(0, hives - opened), `${opened} are opened`],
+        ["Still to open", Math.max(0, hives - opened), `${opened} opened so far`],
         ["Margin, frames", reached, `either way, at ${confidence} %; ${margin} asked`],
         ["Spread, frames", plan.spread, spreadRemark(plan, opened)],
         ["Note", "", noteOn(units, plan)],

@@ -1,7 +1,7 @@
 import type { Contract } from "../core/contract.js";
 import { DEAD_OUT, NO_GRADE } from "../core/contract-check.js";
 import { exact, minus, toNumber } from "../core/exact.js";
-import { countLot, lotOf, type Lot, type LotCount } from "../core/lot.js";
+import { countLot, lotOf, underOf, type Lot, type LotCount } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
 import { contractWith, leavesHives, leavesReading } from "../core/what-if.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
@@ -146,10 +146,10 @@ function change(before: Outcome | CellError | undefined, pay: number | null): Ce
   return toNumber(minus(exact(pay), exact(was)));
 }
 
-function reason({ averageMet, underMet, under, opened }: LotCount): string {
+function reason(count: LotCount): string {
   const parts = [
-    averageMet ? "" : "the average is under what is asked",
-    underMet ? "" : `${under} of ${opened} hives under the minimum`,
+    count.averageMet ? "" : "the average is under what is asked",
+    count.underMet ? "" : underOf(count),
   ];
   return parts.filter((part) => part !== "").join("; ");
 }

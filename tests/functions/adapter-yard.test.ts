@@ -218,7 +218,9 @@ describe("the sheet as a whole", () => {
     );
     const [read, refused] = columns(sheet, "frames, note");
     expect(read).toEqual([7.5, expect.stringMatching(/8 Jul 2026: read back as 7-8/)]);
-    expect(refused![1]).toMatch(/^"Bees", row 3: .*9 Jul 2022, and not of the year/);
+    expect(refused![1]).toMatch(
+      /^"Bees", row 3: .*9 Jul 2022, of another year than the inspection/,
+    );
   });
 
   it("gives the columns asked for in their order, as one text or as cells, blanks passed over", () => {
