@@ -70,7 +70,7 @@ describe("a row with a hive's id", () => {
   it("has its grade where what nobody asks for cannot be read, and has none where it is asked for", () => {
     const sheet = yard(["Hive", "Bees", "Queen", "Stores"], ["A1", 8, "tired", "so so"]);
     expect(columns(sheet, "grade, note")).toEqual([["at average", ""]]);
-    const asking = (...more: Parameters<typeof terms>) =>
+    const asking = (...more: readonly (readonly [string, unknown])[]) =>
       columns(sheet, "grade", terms(["average frames", 8], ...more))[0]![0];
     expect(asking(["laying queen", "yes"])).toMatch(/^#VALUE! "Queen", row 2: "tired" stands/);
     expect(asking(["stores", 1])).toMatch(/^#VALUE! "Stores", row 2: "so so" is not understood/);
