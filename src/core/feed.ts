@@ -1,4 +1,5 @@
 import { cellsOfSide } from "./cells.js";
+import { development } from "./clock.js";
 import { DEEP } from "./comb.js";
 import type { Estimate } from "./estimate.js";
 import { between, exactly } from "./estimate.js";
@@ -9,8 +10,7 @@ export const FEEDS = ["2:1", "1:1", "dry sugar"] as const;
 export type Feed = (typeof FEEDS)[number];
 
 const MG_PER_POUND = 1e6 * perPound("kg");
-const WORKER_DAYS =
-  sources.workerEggDays.value + sources.workerOpenDays.value + sources.workerCappedDays.value;
+const WORKER_DAYS = development("worker").expected;
 
 /** Stores in lb that a US gallon of syrup makes, or a pound of dry sugar. */
 export const STORES_OF_FEED: Readonly<Record<Feed, number>> = {

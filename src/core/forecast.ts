@@ -1,3 +1,4 @@
+import { development } from "./clock.js";
 import { sources } from "./sources.js";
 import type { AdultLoss } from "./adult-loss.js";
 
@@ -93,8 +94,7 @@ export function sharedError(days: number): number {
   return Math.sqrt(grown(days)) * sources.forecastBetween.value;
 }
 
-const BROOD_DAYS =
-  sources.workerEggDays.value + sources.workerOpenDays.value + sources.workerCappedDays.value;
+const BROOD_DAYS = development("worker").expected;
 
 function grown(days: number): number {
   return Math.min(1, days / BROOD_DAYS) * Math.max(1, days / sources.forecastMostDays.value);
