@@ -2,7 +2,7 @@ import { cellsOfSide } from "./cells.js";
 import { development } from "./clock.js";
 import { DEEP } from "./comb.js";
 import type { Estimate } from "./estimate.js";
-import { between, exactly } from "./estimate.js";
+import { between, bothNotes, exactly } from "./estimate.js";
 import { sources } from "./sources.js";
 import { perPound } from "./stores.js";
 
@@ -63,5 +63,6 @@ export function shortOfTarget(stores: Estimate, target: Estimate): Estimate {
     low: stores.high === null ? 0 : short(target.low, stores.high),
     middle: short(target.middle, stores.middle),
     high: target.high === null ? null : short(target.high, stores.low),
+    note: bothNotes(stores.note, target.note),
   };
 }
