@@ -1,4 +1,5 @@
 import { development } from "./clock.js";
+import { mean } from "./mean.js";
 import { sources } from "./sources.js";
 import type { AdultLoss } from "./adult-loss.js";
 
@@ -114,7 +115,7 @@ export function averageForecast(
   days: number,
   sampling: number,
 ): Forecast & { readonly error: number } {
-  const middle = hives.reduce((sum, bees) => sum + bees, 0) / hives.length;
+  const middle = mean(hives)!;
   if (middle === 0) return { middle, low: 0, high: 0, error: 0 };
   const own = withinError(days) / Math.sqrt(hives.length);
   const error = Math.hypot(sharedError(days), own, sampling / middle);
