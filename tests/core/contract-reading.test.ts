@@ -152,6 +152,20 @@ describe("a column of terms", () => {
     expect([comma.decimal, comma.averageFrames]).toEqual([",", 7.5]);
   });
 
+  it("knows those two by whatever spelling their own cells are read in", () => {
+    // 1 as a fraction is 100 %, and 100 times too little as a percent.
+    for (const fraction of ["Fraction", "FRACTION", " fraction "]) {
+      const { percentsAs, openedShare } = read(
+        ["percents written as", fraction],
+        ["share opened", 1],
+        ["average frames", 8],
+      );
+      expect([percentsAs, openedShare]).toEqual(["fraction", 100]);
+    }
+    const comma = read(["average frames", "7,5"], ["decimal sign", " , "]);
+    expect([comma.decimal, comma.averageFrames]).toEqual([",", 7.5]);
+  });
+
   it("has as many grades as its last one that is filled", () => {
     const { grades } = read(
       ["grade 1 name", "Best"],
