@@ -167,6 +167,14 @@ export const TOPICS = [
         "No column is known by its heading. Give the sheet from its heading row on, and head the column as the sentence says.",
       "the heading … may hold … or not: name it plainly, or leave its column out":
         "A word of the heading is not known, and the column decides grades. Rename it, or give the sheet without it.",
+      "… stands beside … and names no box: head a box by its place, such as …, a total …, and what is not to be added …":
+        "Columns of one kind are added up, and so each must be of its own box. Where it is a box, say which in its heading; where it is the total of the boxes or another look at them, head it as the sentence says, and it is left out.",
+      "… is the sum of … in the rows above row …, and not in it: correct the row, or head the column …":
+        "The column is a total of the boxes but for that row. Look there for a slip, in the total or in a box.",
+      "… beside … is another look at the same hives, and looks are not added up: leave out one, or head it …":
+        "Two columns are of the same box, or were written at different times. Head the one that does not count as the sentence says.",
+      "… is the sum of … in every row: if it is their total, head it …":
+        "Its heading names a box, and its figures are the total of the others. Head it as the total, or look whether its figures are those of the box.",
       "the heading … may say of … or not: name it plainly, or leave its column out":
         "A word of the heading is not known, and the column decides an action. Rename it, or give the sheet without it.",
       "the sheet counts seams, and contract … does not: its comb rule is …":

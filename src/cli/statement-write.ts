@@ -10,7 +10,7 @@ import { calculate } from "../workbook/calculate.js";
 import { computedHeadings } from "./columns.js";
 import { readCsv, toWorkbook } from "./csv.js";
 import { writeWhole } from "./files.js";
-import { cellsOf, findYardSheets, type YardSheet } from "./find.js";
+import { cellsOf, findYardSheets, notAdded, type YardSheet } from "./find.js";
 import { refuseUnsaidDateSystem } from "./grading.js";
 import type { Done } from "./order.js";
 import { settle, type Remark } from "../workbook/outcome.js";
@@ -53,7 +53,7 @@ export async function writeStatement(
   });
   progress.step("writing");
   await writeWhole(order.output, await saveWorkbook(statementFile(made)));
-  return { lines: report(made, order, contract), complete: true };
+  return { lines: [...notAdded(yard), ...report(made, order, contract)], complete: true };
 }
 
 function statementOf(ask: Parameters<typeof lotStatement>[0]): Statement {

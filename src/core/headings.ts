@@ -21,6 +21,15 @@ export type Role =
 export interface Doubt {
   readonly role: Role;
   readonly heading: string;
+  /** Where it stands beside other columns of its role: what is amiss, and their headings. */
+  readonly beside?: BesideOthers;
+}
+
+export interface BesideOthers {
+  readonly why: "names no box" | "another look" | "their sum";
+  readonly headings: readonly string[];
+  /** The row of the sheet in which it is not the others' sum, as it is in the rows above. */
+  readonly row: number | null;
 }
 
 export interface HeadingMatch {
@@ -31,8 +40,8 @@ export interface HeadingMatch {
 
 const words = (text: string): ReadonlySet<string> => new Set(text.split(" "));
 
-/** Roles of which a sheet may have one column a box. */
-const BY_BOX: ReadonlySet<Role> = new Set(["bees", "seams above", "seams below", "brood"]);
+/** Roles of which a sheet may have one column a box, all of them added up. */
+export const BY_BOX: ReadonlySet<Role> = new Set(["bees", "seams above", "seams below", "brood"]);
 
 /** Words that say of a column that it is about something else, whatever else stands in it. */
 const OTHER = words(
@@ -202,9 +211,11 @@ export function frameOfHeading(heading: string): FrameSize | null {
   );
 }
 
-function wordsOf(heading: string): string[] {
+/** The words of a heading, without signs; a table's second `Bees` is `Bees2`. */
+export function wordsOf(heading: string): string[] {
   return normalise(heading)
     .replace(/brood (?:box|boxes|chamber|nest)/g, "box")
+    .replace(/\b(bees|fob|brood)(\d)\b/g, "$1 $2")
     .replace(/[()[\]:;,/&+*'"_.-]/g, " ")
     .replace(/([%#?])/g, " $1 ")
     .split(" ")

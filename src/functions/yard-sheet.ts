@@ -1,13 +1,7 @@
 import type { Contract } from "../core/contract.js";
-import {
-  frameOfHeading,
-  matchHeadings,
-  matchSigns,
-  type Role,
-  type Sign,
-} from "../core/headings.js";
+import { frameOfHeading, matchSigns, type Doubt, type Role, type Sign } from "../core/headings.js";
 import { quote, Refusal } from "../core/refusal.js";
-import { CellError } from "./cells.js";
+import { yardColumns } from "../core/yard-columns.js";
 import { onceEach } from "./frames.js";
 import { HiveCells } from "./hive-cells.js";
 import { checkStoresUnit } from "./stores-unit.js";
@@ -47,10 +41,7 @@ const SIGN_NAMES: Readonly<Record<Sign, string>> = {
  * @throws Refusal that names the heading that is missing or may be meant
  */
 export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
-  const headings = (cells[0] ?? []).map((cell) =>
-    cell instanceof CellError ? "" : String(cell ?? ""),
-  );
-  const { roles, doubts } = matchHeadings(headings);
+  const { headings, roles, doubts } = yardColumns(cells);
   const columnsOf = (role: Role): number[] => roles.flatMap((r, i) => (r === role ? [i] : []));
 
   const missing = (role: Role, example: string): never => {
@@ -59,6 +50,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
     throw new Refusal(`the first row needs a heading such as ${quote(example)}${maybe}`);
   };
   if (columnsOf("hive").length === 0) missing("hive", "Hive");
+  doubts.forEach(refuseBeside);
   const hasSeams = columnsOf("seams above").length > 0 || columnsOf("seams below").length > 0;
   if (columnsOf("bees").length === 0 && !hasSeams) missing("bees", "Frames of bees");
   const doubt = doubts.find((d) => DECIDING.has(d.role));
@@ -119,6 +111,34 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
       };
     }),
   };
+}
+
+/** What may be a box, a total or another look must be said before anything is added up. */
+function refuseBeside({ role, heading, beside }: Doubt): void {
+  if (beside === undefined) return;
+  const others = beside.headings.map(quote).join(" and ");
+  if (beside.why === "their sum") {
+    throw new Refusal(
+      `${quote(heading)} is the sum of ${others} in every row: if it is their total, head it ${quote(`Total ${role}`)}`,
+    );
+  }
+  if (beside.why === "another look") {
+    throw new Refusal(
+      `${quote(heading)} beside ${others} is another look at the same hives, and looks are not added up: ` +
+        `leave out one, or head it ${quote(`${heading}, uncounted`)}`,
+    );
+  }
+  if (beside.row !== null) {
+    throw new Refusal(
+      `${quote(heading)} is the sum of ${others} in the rows above row ${beside.row}, and not in it: correct ` +
+        `the row, or head the column ${quote(`Total ${role}`)}`,
+    );
+  }
+  const box = `${role[0]!.toUpperCase()}${role.slice(1)} top box`;
+  throw new Refusal(
+    `${quote(heading)} stands beside ${others} and names no box: head a box by its place, such as ` +
+      `${quote(box)}, a total ${quote(`Total ${role}`)}, and what is not to be added ${quote(`${heading}, uncounted`)}`,
+  );
 }
 
 function pairSeams(above: readonly number[], below: readonly number[], needed: boolean): number[] {

@@ -170,10 +170,20 @@ export const texts = {
     } as Readonly<Record<string, string>>,
     yours: "your own, left alone",
     say: "say what it holds…",
-    doubt: (heading: string, role: string) => `“${heading}” may hold ${role}, or something else.`,
-    calculated: (heading: string, role: string) =>
-      `“${heading}” is calculated, and would be added to your other columns of ${role}. If it is their sum, ` +
-      "say that it is your own.",
+    asked: {
+      doubt: (heading: string, role: string) => `“${heading}” may hold ${role}, or something else.`,
+      calculated: (heading: string, role: string) =>
+        `“${heading}” is calculated, and would be added to your other columns of ${role}. If it is their sum, ` +
+        "say that it is your own.",
+      "names no box": (heading: string, role: string) =>
+        `“${heading}” names no box, and would be added to your other columns of ${role}. If it is their sum, ` +
+        "or another look, say that it is your own.",
+      "another look": (heading: string, role: string) =>
+        `“${heading}” is another look at a box whose ${role} stand beside it. Say which of them is your own.`,
+      "their sum": (heading: string, role: string) =>
+        `“${heading}” is the sum of your other columns of ${role} in every row. If it is their total, say ` +
+        "that it is your own.",
+    },
     renameFirst: "Change the headings above first: the columns are worked out by them.",
     sayFirst: (heading: string) => `First say above what “${heading}” holds.`,
     rename: "Change the headings",

@@ -256,3 +256,62 @@ describe("the grade at the low and at the high end", () => {
     );
   });
 });
+
+// A total beside its boxes, two looks, and a box's bound are common practice, no source.
+describe("columns of one kind beside each other", () => {
+  it("are boxes and their total, which is not added again", () => {
+    for (const total of ["Bees", "Frames of bees"]) {
+      const sheet = yard(["Hive", "Bees top", "Bees bot", total], [1, 4, 5, 9], [2, 3, 4, 7]);
+      expect(columns(sheet, "frames")).toEqual([[9], [7]]);
+      // (9 + 7) / 2
+      expect(comb("LOT", sheet, null, contract)).toContainEqual([
+        "Average frames",
+        8,
+        expect.anything(),
+      ]);
+    }
+  });
+
+  it.each([
+    [
+      ["Bees on arrival", "Bees now"],
+      [[4, 5]],
+      '"Bees on arrival" stands beside "Bees now" and names no box: head a box by its place, such as ' +
+        '"Bees top box", a total "Total bees", and what is not to be added "Bees on arrival, uncounted"',
+    ],
+    [
+      ["Bees top now", "Bees top on arrival"],
+      [[4, 5]],
+      '"Bees top now" beside "Bees top on arrival" is another look at the same hives, and looks are ' +
+        'not added up: leave out one, or head it "Bees top now, uncounted"',
+    ],
+    [
+      ["Bees top", "Bees bot", "Bees"],
+      [
+        [4, 5, 9],
+        [3, 4, 7],
+        [5, 5, 11],
+      ],
+      '"Bees" is the sum of "Bees top" and "Bees bot" in the rows above row 4, and not in it: ' +
+        'correct the row, or head the column "Total bees"',
+    ],
+    [
+      ["Bees 1", "Bees 2", "Bees 3"],
+      [
+        [4, 5, 9],
+        [3, 4, 7],
+        [5, 5, 10],
+      ],
+      '"Bees 3" is the sum of "Bees 1" and "Bees 2" in every row: if it is their total, head it "Total bees"',
+    ],
+  ])("%j are refused where they may be none to add: %j", (headings, rows, why) => {
+    const sheet = yard(["Hive", ...headings], ...rows.map((row, i) => [i + 1, ...row]));
+    expect(one("YARD_COLUMNS", sheet, contract)).toBe(`#VALUE! ${why}`);
+    expect(one("LOT", sheet, null, contract)).toContain(why);
+  });
+
+  it("are taken as the refusal's headings say", () => {
+    const headings = ["Hive", "Bees top box", "Bees bot", "Total bees", "Bees now, uncounted"];
+    expect(columns(yard(headings, [1, 4, 5, 9, 7]), "frames")).toEqual([[9]]);
+  });
+});

@@ -1,5 +1,5 @@
 import type { Contract } from "../../core/contract.js";
-import { frameOfHeading, matchHeadings, type Role } from "../../core/headings.js";
+import { frameOfHeading, type Role } from "../../core/headings.js";
 import type { SheetFunction } from "../../functions/declare.js";
 import { CellError } from "../../functions/cells.js";
 import { beesFunction } from "../../functions/bees.js";
@@ -11,7 +11,7 @@ import { cells, evaluate, formula, literal, type Argument } from "../formula.js"
 import type { Block, Place, Step } from "../port.js";
 import { nameArgument, termsArgument, type ContractChoice } from "./contracts.js";
 import { numbered } from "./rename.js";
-import type { Yard } from "./yard.js";
+import { columnsOf, type Yard } from "./yard.js";
 
 /**
  * Each row formula is a call of its own to the add-in, while a spill is one call for the whole
@@ -35,7 +35,7 @@ type CellsOf = (role: Role) => (i: number) => Argument;
 
 /** What stops row formulas in a sheet, null where they work. */
 export function obstacleTo(yard: Yard, contract: Contract | null): Obstacle | null {
-  const { roles } = matchHeadings(yard.headings);
+  const { roles } = columnsOf(yard);
   const at = (role: Role): number[] => roles.flatMap((r, k) => (r === role ? [k] : []));
   if (yard.place.rows - 1 > MOST_ROWS) return "rows";
   if (at("bees").length === 0 || contract?.combRule === "cluster count") return "seams";
@@ -61,7 +61,7 @@ export function rowColumns(
   choice: ContractChoice,
   contract: Contract | null,
 ): ReadonlyMap<string, RowColumn> {
-  const { roles } = matchHeadings(yard.headings);
+  const { roles } = columnsOf(yard);
   const of: CellsOf = (role) => (i) => cellsAt(yard, roles, role, i);
   const terms = termsArgument(choice, yard.place.sheet);
   const byRow = of("contract");
