@@ -1,8 +1,9 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { matchHeadings, type Role } from "../core/headings.js";
-import { quote } from "../core/refusal.js";
+import { headsYard, matchHeadings, type Role } from "../core/headings.js";
+import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { yardColumns, type Again } from "../core/yard-columns.js";
+import { yardSheet as readYardSheet } from "../functions/yard-sheet.js";
 import {
   absolute,
   addressOf,
@@ -50,6 +51,35 @@ export function findYardSheets(workbook: Workbook, computed: readonly string[]):
     yardBlocks(sheet, made).filter(({ area }) => !tables.some((table) => overlaps(table, area))),
   );
   return [...inTables, ...outside].filter(({ area }) => area.bottom > area.top);
+}
+
+/**
+ * What is amiss with the row that comes nearest to the headings of a yard sheet, where none is one;
+ * empty where no row has a heading for the hive and one that may be for its bees.
+ */
+export function nearestMiss(workbook: Workbook): string {
+  for (const sheet of workbook.worksheets) {
+    for (let row = 1; row <= Math.min(ROWS_SEARCHED, sheet.rowCount); row++) {
+      for (const { headings } of segmentsOf(sheet, row, new Set(), [])) {
+        const { roles, doubts } = matchHeadings(headings);
+        const named = [...roles, ...doubts.map(({ role }) => role)];
+        if (headsYard(named)) {
+          return ` Row ${row} of sheet ${quote(sheet.name)} comes near: ${faultOf(headings)}.`;
+        }
+      }
+    }
+  }
+  return "";
+}
+
+function faultOf(headings: readonly string[]): string {
+  try {
+    readYardSheet([headings]);
+    return "no hive stands under it";
+  } catch (error) {
+    if (error instanceof Refusal) return error.message;
+    throw error;
+  }
 }
 
 function yardTable(table: SheetTable, made: Made): YardSheet | null {
@@ -123,9 +153,7 @@ export function notAdded({ area, again }: YardSheet): string[] {
 
 function yardRoles(headings: readonly string[]): readonly (Role | null)[] | null {
   const { roles } = matchHeadings(headings);
-  const isYard =
-    roles.includes("hive") && (roles.includes("bees") || roles.includes("seams above"));
-  return isYard ? roles : null;
+  return headsYard(roles) ? roles : null;
 }
 
 /** The last row with a hive's id; another heading row, or a block of terms, is the end of the sheet. */

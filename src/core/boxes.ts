@@ -39,6 +39,16 @@ function namesSeveral(heading: string): boolean {
   return places.length > 1 || parts.some((word) => word === "boxes" || word === "bodies");
 }
 
+/** Whether a cell holds the name of a box, as the second of two heading rows does. */
+export function isBoxName(cell: unknown): boolean {
+  const parts = typeof cell === "string" ? wordsOf(cell) : [];
+  return parts.length > 0 && parts.every((word) => BOX_NAME.has(word));
+}
+
+const BOX_NAME = words(
+  `top bottom bot btm upper lower middle box body super t b d1 d2 d3 d4 m1 m2 s1 s2 ${[...FRAME].join(" ")}`,
+);
+
 /**
  * Whether a heading says of which box its column is: by its place, by its frame, or as the first of
  * columns that are numbered from 2 on, as a table does with a heading that stands twice.

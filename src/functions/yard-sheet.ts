@@ -1,7 +1,18 @@
 import type { Contract } from "../core/contract.js";
-import { frameOfHeading, matchSigns, type Doubt, type Role, type Sign } from "../core/headings.js";
+import { isBoxName } from "../core/boxes.js";
+import {
+  BY_BOX,
+  countsCombsThatHold,
+  frameOfHeading,
+  matchHeadings,
+  matchSigns,
+  type Doubt,
+  type Role,
+  type Sign,
+} from "../core/headings.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { yardColumns } from "../core/yard-columns.js";
+import { isBlankOrZero } from "./cells.js";
 import { onceEach } from "./frames.js";
 import { HiveCells } from "./hive-cells.js";
 import { checkStoresUnit } from "./stores-unit.js";
@@ -46,10 +57,13 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
 
   const missing = (role: Role, example: string): never => {
     const asked = doubts.filter((d) => d.role === role).map((d) => quote(d.heading));
-    const maybe = asked.length > 0 ? `; is it ${asked.join(" or ")}? Then name it plainly` : "";
+    const plainly = asked.length > 1 ? ', a box such as "Bees top box"' : "";
+    const maybe =
+      asked.length > 0 ? `; is it ${asked.join(" or ")}? Then name it plainly${plainly}` : "";
     throw new Refusal(`the first row needs a heading such as ${quote(example)}${maybe}`);
   };
   if (columnsOf("hive").length === 0) missing("hive", "Hive");
+  refuseTwoHeadingRows(headings, roles.indexOf("hive"), cells[1]);
   doubts.forEach(refuseBeside);
   const hasSeams = columnsOf("seams above").length > 0 || columnsOf("seams below").length > 0;
   if (columnsOf("bees").length === 0 && !hasSeams) missing("bees", "Frames of bees");
@@ -93,6 +107,12 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
           `the sheet counts seams, and contract ${quote(contract.name)} does not: its comb rule is ${contract.combRule}`,
         );
       }
+      if (contract.combRule === "cluster count" && !hasSeams) {
+        throw new Refusal(
+          `contract ${quote(contract.name)} counts seams, and the sheet counts combs, ${quote(column("bees")!.name)}: ` +
+            `a cluster count is made of "Seams above" and "Seams below"`,
+        );
+      }
       if (contract.stores > 0) checkStoresUnit(column("stores"), contract);
       const seams = pairSeams(columnsOf("seams above"), columnsOf("seams below"), bySeams);
       const bees = bySeams ? seams : columnsOf("bees");
@@ -102,6 +122,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
         beesAre: bySeams ? "seams" : "boxes",
         brood: column("brood"),
         cover: column("brood cover"),
+        broodIsCombs: brood.some((k) => countsCombsThatHold(headings[k]!)),
         queen: column("queen"),
         stores: column("stores"),
         inspected: column("date"),
@@ -111,6 +132,23 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
       };
     }),
   };
+}
+
+/** `Bees` over `Top` and `Bottom`: the boxes beside the first would be passed over. */
+function refuseTwoHeadingRows(
+  headings: readonly string[],
+  hive: number,
+  under: readonly unknown[] = [],
+): void {
+  if (!isBlankOrZero(under[hive])) return;
+  headings.forEach((over, k) => {
+    const role = isBoxName(under[k]) ? matchHeadings([over]).roles[0] : null;
+    if (!role || !BY_BOX.has(role)) return;
+    throw new Refusal(
+      `the headings stand in two rows, ${quote(over)} over ${quote(String(under[k]))}: write them in ` +
+        `one row, ${quote(`${over} ${String(under[k])}`)}`,
+    );
+  });
 }
 
 /** What may be a box, a total or another look must be said before anything is added up. */

@@ -231,6 +231,9 @@ export const texts = {
       apart:
         "The columns of the boxes do not stand next to each other, and a formula for one row needs them so: " +
         "write them beside the sheet, or move your columns together.",
+      headings:
+        "A heading asks whether the queen was seen, or counts combs that hold brood without their percent, " +
+        "which only the formula for the whole sheet reads.",
       frames:
         "The headings name frames of other sizes than the contract’s, which only the formula for the whole sheet reads.",
     },

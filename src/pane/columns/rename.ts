@@ -1,5 +1,6 @@
 import {
   BY_BOX,
+  countsCombsThatHold,
   frameOfHeading,
   matchHeadings,
   type BesideOthers,
@@ -19,7 +20,7 @@ const HEADING_OF: Readonly<Record<string, string>> = {
   bees: "Frames of bees",
   "seams above": "Seams above",
   "seams below": "Seams below",
-  brood: "Brood combs",
+  brood: "Brood",
   "brood cover": "Brood %",
   queen: "Laying queen",
   stores: "Stores",
@@ -126,7 +127,8 @@ function headingFor(
   isShared: boolean,
 ): string {
   if (role === null) return numbered(`${old}, ${LEFT_OUT}`, others);
-  const plain = HEADING_OF[role]!;
+  const isOfCombs = role === "brood" && countsCombsThatHold(old);
+  const plain = isOfCombs ? "Brood combs" : HEADING_OF[role]!;
   const frame = BY_BOX.has(role) ? frameOfHeading(old) : null;
   const framed = `${plain}, ${frame?.name}`;
   const isTaken = frame !== null && matchHeadings([framed]).roles[0] === role;

@@ -1,5 +1,10 @@
 import type { Contract } from "../../core/contract.js";
-import { frameOfHeading, type Role } from "../../core/headings.js";
+import {
+  asksWhetherSeen,
+  countsCombsThatHold,
+  frameOfHeading,
+  type Role,
+} from "../../core/headings.js";
 import type { SheetFunction } from "../../functions/declare.js";
 import { CellError } from "../../functions/cells.js";
 import { beesFunction } from "../../functions/bees.js";
@@ -28,7 +33,7 @@ export interface RowColumn {
 }
 
 /** Why a sheet cannot have row formulas, in a word that the pane has a sentence for. */
-export type Obstacle = "rows" | "seams" | "apart" | "frames";
+export type Obstacle = "rows" | "seams" | "apart" | "frames" | "headings";
 
 /** Columns of a yard sheet that hold one role, as a formula of one row takes them. */
 type CellsOf = (role: Role) => (i: number) => Argument;
@@ -42,6 +47,11 @@ export function obstacleTo(yard: Yard, contract: Contract | null): Obstacle | nu
   const together = (ks: readonly number[]): boolean => ks.every((k, n) => k === ks[0]! + n);
   if (!together(at("bees")) || !together(at("brood")) || at("brood cover").length > 1)
     return "apart";
+  const says = (role: Role, what: (heading: string) => boolean): boolean =>
+    at(role).some((k) => what(yard.headings[k]!));
+  const isCovered = at("brood cover").length > 0 || contract?.broodMeasure === "combs";
+  if (says("queen", asksWhetherSeen) || (!isCovered && says("brood", countsCombsThatHold)))
+    return "headings";
   const box = contract?.boxFrame.name;
   const isOther = (k: number): boolean => {
     const named = frameOfHeading(yard.headings[k]!);
