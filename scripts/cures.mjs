@@ -177,7 +177,12 @@ export const TOPICS = [
         "Stores are what is over the weight of the empty hive: STORES works them out. Rename the heading, or leave the column out.",
       'the heading … is in …, and the term "stores unit" says …':
         "Read so, stores would be more than doubled or less than halved. Set the term to what the column is in.",
-      "row … has counts and no hive id": "Every hive that was opened needs its name or number.",
+      "… counts and no hive id: give each hive its number, or write Total where it is a sum":
+        "Every hive that was opened needs its name or number. A sum or an average under the hives is told by a word such as Total or Average before it.",
+      "… no lot: write it in every row":
+        "A lot written once for several rows says only of the first that it is in it. Fill the lot down to the last hive of it.",
+      "the column … holds several lots (…): say which one, or give that column another heading where all of it is one lot":
+        "Each lot is settled by itself. Give the lot's name, or head the column otherwise where the whole sheet is settled as one.",
       "lot … is asked for, and the sheet has no lot column":
         "Head the column of lots Lot, or leave the lot out to take the whole sheet.",
       "no opened hive stands in the lot …":

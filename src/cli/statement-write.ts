@@ -107,7 +107,7 @@ function report(
   { lot, size, output }: StatementOrder,
   contract: string,
 ) {
-  const told = new Set(["Met or not", "Average frames", "total"]);
+  const told = new Set(["Hives opened", "Met or not", "Average frames", "total"]);
   const lines = settlement
     .flatMap(({ rows }) => rows)
     .flatMap(({ cells }) => {

@@ -6,7 +6,7 @@ import type { Hive } from "../core/grade.js";
 import { framesOfBees, type BeeColumns } from "../core/strength.js";
 import type { Writing } from "../core/writing.js";
 import { Refusal } from "../core/refusal.js";
-import { isBlankOrZero } from "./cells.js";
+import { isBlankOrZero, toCellError, type CellError } from "./cells.js";
 import type { HiveCells } from "./hive-cells.js";
 import { checkUnitsWritten } from "./stores-unit.js";
 
@@ -36,6 +36,24 @@ export function hiveAt(columns: LookColumns, i: number, contract: Contract): Hiv
     queen: columns.queen?.judged(i) ?? null,
     stores: storesAt(columns, i, contract, year),
   };
+}
+
+/** What is wrong with a row that cannot be read, each of its parts looked at by itself. */
+export function faultsAt(columns: LookColumns, i: number, contract: Contract): CellError[] {
+  const faults = new Map<string, CellError>();
+  const look = (part: (year: number | null) => unknown): void => {
+    try {
+      part(columns.inspected?.year(i, contract) ?? null);
+    } catch (caught) {
+      const error = toCellError(caught, "");
+      faults.set(error.message, error);
+    }
+  };
+  look(() => framesAt(columns, i, contract));
+  look((year) => broodAt(columns, i, contract, year));
+  look(() => columns.queen?.judged(i));
+  look((year) => storesAt(columns, i, contract, year));
+  return [...faults.values()];
 }
 
 /** Frames of bees of a row, in the contract's frame. */

@@ -1,9 +1,10 @@
 import type { Contract } from "../core/contract.js";
 import { lotOf, type Look, type Lot } from "../core/lot.js";
-import { quote, Refusal } from "../core/refusal.js";
-import { normalise } from "../core/text.js";
+import { toCellError } from "./cells.js";
 import { dayAt } from "./dates.js";
-import { hiveAt } from "./look.js";
+import { Faults } from "./faults.js";
+import { faultsAt, hiveAt } from "./look.js";
+import { rowsOfLot } from "./lot-rows.js";
 import { yardSheet } from "./yard-sheet.js";
 
 /**
@@ -28,7 +29,8 @@ export interface SheetLook extends Look {
 
 /**
  * The looks of one lot, read as the contract writes and counts. Money hangs on them, so that a row
- * that cannot be read refuses the lot by its row instead of being passed over.
+ * that cannot be read refuses the lot by its row instead of being passed over; all such rows are told
+ * of at once.
  */
 export function looksOfSheet(
   yard: unknown[][],
@@ -47,32 +49,21 @@ function* readLooks(
   const sheet = yardSheet(yard);
   const looks = sheet.looks(contract);
   const ids = sheet.column("hive")!;
-  const [lots, pallets, dates] = [
-    sheet.column("lot"),
-    sheet.column("pallet"),
-    sheet.column("date"),
-  ];
-  if (lot !== null && lots === null) {
-    throw new Refusal(`lot ${quote(lot)} is asked for, and the sheet has no lot column`);
-  }
-  const wanted = lot === null ? null : normalise(lot);
-  let found = 0;
-  for (let i = 0; i < sheet.rows; i++) {
-    if (wanted !== null && normalise(lots!.text(i) ?? "") !== wanted) continue;
-    if (ids.isEmpty(i)) {
-      if (!looks.bees.isEmpty(i)) throw new Refusal(`row ${i + 2} has counts and no hive id`);
-      continue;
+  const [pallets, dates] = [sheet.column("pallet"), sheet.column("date")];
+  const faults = new Faults();
+  for (const i of rowsOfLot(sheet, looks.bees, lot)) {
+    try {
+      const look = {
+        id: ids.text(i)!,
+        pallet: pallets?.text(i) ?? null,
+        day: dayAt(dates, i, contract),
+        hive: hiveAt(looks, i, contract),
+        row: i + 1,
+      };
+      if (faults.isEmpty) yield look;
+    } catch (error) {
+      faults.add(i + 2, [toCellError(error, ""), ...faultsAt(looks, i, contract)]);
     }
-    found++;
-    yield {
-      id: ids.text(i)!,
-      pallet: pallets?.text(i) ?? null,
-      day: dayAt(dates, i, contract),
-      hive: hiveAt(looks, i, contract),
-      row: i + 1,
-    };
   }
-  if (lot !== null && found === 0) {
-    throw new Refusal(`no opened hive stands in the lot ${quote(lot)}`);
-  }
+  faults.throwAny();
 }
