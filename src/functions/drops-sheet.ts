@@ -6,7 +6,7 @@ import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { checkRows, type HiveCells } from "./hive-cells.js";
 import { dayAt } from "./dates.js";
-import { framesAt } from "./look.js";
+import { framesAt, standingAt } from "./look.js";
 import { refuseStrays } from "./lot-rows.js";
 import { checkSingle } from "./rows.js";
 import { yardSheet } from "./yard-sheet.js";
@@ -78,6 +78,8 @@ function listedHives(yard: unknown[][], contract: Contract, single: boolean): Li
   };
   return Array.from({ length: sheet.rows }, (_, i): Listed | null => {
     if (!sheet.isHive(i)) return null;
+    const standing = standingAt(looks, i);
+    if (standing === "gone") return null;
     const id = ids.text(i)!;
     const lot = lots?.text(i) ?? null;
     if (lots !== null && lot === null) throw new Refusal(`hive ${id} of row ${i + 2} has no lot`);
@@ -85,7 +87,8 @@ function listedHives(yard: unknown[][], contract: Contract, single: boolean): Li
     if (pallet === null && !single) {
       throw new Refusal(`hive ${id} of row ${i + 2} has no pallet`);
     }
-    const seen = looks.bees.isEmpty(i) ? null : framesAt(looks, i, contract);
+    const isOpened = standing === "opened" && !looks.bees.isEmpty(i);
+    const seen = isOpened ? framesAt(looks, i, contract) : null;
     return {
       id,
       lot: asFirstSpelled(lot ?? ""),

@@ -6,7 +6,7 @@ import type { HiveCells } from "./hive-cells.js";
 import type { YardSheet } from "./yard-sheet.js";
 
 /**
- * The rows of the hives that stand in one lot.
+ * The rows of the hives that stand in one lot, opened or not.
  *
  * @param lot - its name in the sheet's lot column; null takes every hive of a sheet with one lot
  * @throws Refusal that names the rows without id or lot, or the lots of which one is to be chosen
@@ -26,11 +26,9 @@ export function rowsOfLot(sheet: YardSheet, bees: HiveCells, lot: string | null)
   const isUnsaid = (i: number): boolean => lots.text(i) === null;
   refuseStrays(sheet, bees, (i) => isAsked(i) || isUnsaid(i));
   const hives = hivesOf(sheet);
-  const unsaid = hives.filter((i) => isUnsaid(i) && !bees.isEmpty(i)).map((i) => i + 2);
+  const unsaid = hives.filter((i) => isUnsaid(i) && !bees.isUncounted(i)).map((i) => i + 2);
   if (unsaid.length > 0) throw new Refusal(`${rowsHave(unsaid)} no lot: write it in every row`);
-  const asked = hives.filter(isAsked);
-  if (asked.length > 0) return asked;
-  throw new Refusal(`no opened hive stands in the lot ${quote(lot)}`);
+  return hives.filter(isAsked);
 }
 
 /** A row that has counts and no id may be a hive, and may be a sum: which, nobody can tell. */
@@ -40,7 +38,7 @@ export function refuseStrays(
   isMeant: (i: number) => boolean,
 ): void {
   const strays = rowsOf(sheet).filter(
-    (i) => !sheet.isHive(i) && sheet.sums(i) === null && !bees.isEmpty(i) && isMeant(i),
+    (i) => !sheet.isHive(i) && sheet.sums(i) === null && !bees.isUncounted(i) && isMeant(i),
   );
   if (strays.length === 0) return;
   throw new Refusal(

@@ -1,9 +1,10 @@
 import type { Contract } from "../core/contract.js";
 import { lotOf, type Look, type Lot } from "../core/lot.js";
-import { toCellError } from "./cells.js";
+import { quote, Refusal } from "../core/refusal.js";
+import { isBlank, toCellError } from "./cells.js";
 import { dayAt } from "./dates.js";
 import { Faults } from "./faults.js";
-import { faultsAt, hiveAt } from "./look.js";
+import { faultsAt, hiveAt, standingAt } from "./look.js";
 import { rowsOfLot } from "./lot-rows.js";
 import { yardSheet } from "./yard-sheet.js";
 
@@ -11,7 +12,7 @@ import { yardSheet } from "./yard-sheet.js";
  * The opened hives of one lot of a yard sheet.
  *
  * @param lot - the lot's name in the sheet's lot column; null takes every row
- * @param size - hives in the lot, opened or not; null where every hive was opened
+ * @param size - hives in the lot, opened or not; null where all of them stand in the sheet
  */
 export function lotOfSheet(
   yard: unknown[][],
@@ -19,7 +20,20 @@ export function lotOfSheet(
   lot: string | null,
   size: number | null,
 ): Lot {
-  return lotOf(contract, readLooks(yard, contract, lot), size);
+  const looks = readLooks(yard, contract, lot);
+  return lotOf(contract, looks, size ?? hivesListed(yard, contract, lot));
+}
+
+/** Hives of a lot that stand in the sheet, opened or not, each once. */
+export function hivesListed(yard: unknown[][], contract: Contract, lot: string | null): number {
+  const sheet = yardSheet(yard);
+  const ids = sheet.column("hive")!;
+  const looks = sheet.looks(contract);
+  const listed = new Set<string>();
+  for (const i of rowsOfLot(sheet, looks.bees, lot)) {
+    if (looks.bees.absence(i) !== "gone") listed.add(ids.text(i)!);
+  }
+  return listed.size;
 }
 
 /** A look with the row of the sheet that it stands in, counted from 1 under the headings. */
@@ -51,8 +65,12 @@ function* readLooks(
   const ids = sheet.column("hive")!;
   const [pallets, dates] = [sheet.column("pallet"), sheet.column("date")];
   const faults = new Faults();
+  let [found, zeros] = [0, 0];
   for (const i of rowsOfLot(sheet, looks.bees, lot)) {
     try {
+      if (standingAt(looks, i) !== "opened") continue;
+      found++;
+      if (looks.bees.isEmpty(i)) zeros++;
       const look = {
         id: ids.text(i)!,
         pallet: pallets?.text(i) ?? null,
@@ -66,4 +84,24 @@ function* readLooks(
     }
   }
   faults.throwAny();
+  if (lot !== null && found === 0) {
+    throw new Refusal(`no opened hive stands in the lot ${quote(lot)}`);
+  }
+  checkZeros(zeros, found, yard);
+}
+
+/** Fewer dead-outs than this, each typed as 0, are believed. */
+const MANY_ZEROS = 3;
+
+/**
+ * Some Excels hand a blank cell on as 0. Where no cell of the sheet came as a blank, many a 0 may be
+ * a hive that nobody opened, and is not counted as empty in silence.
+ */
+function checkZeros(zeros: number, opened: number, yard: unknown[][]): void {
+  if (zeros < MANY_ZEROS || zeros * 4 < opened) return;
+  if (yard.some((row) => row.some(isBlank))) return;
+  throw new Refusal(
+    `${zeros} of ${opened} hives have 0 bees, and their cells may be blank: write none or dead ` +
+      "where there are no bees, and not opened where nobody looked",
+  );
 }

@@ -27,7 +27,7 @@ describe("a total under the hives of a file", () => {
     const test = await folder({ "yard.xlsx": await bytesOf(book) });
     const { out, err } = await test.run("statement", ...ARGS, "--size", "100");
     expect(err).toBe("");
-    expect(out).toMatch(/Average frames: 9, of 1 hives/);
+    expect(out).toMatch(/Average frames: 9, of 1 hive/);
     expect(out).toMatch(/total: 2,000/);
     expect(out).toContain('no hive: row 5, "Total"');
   });

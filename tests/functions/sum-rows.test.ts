@@ -30,7 +30,7 @@ describe("rows of sums and averages under the hives", () => {
         3,
         '3 % of the lot, on 2 pallets; no hive: row 5, "Total"; row 6, "Avg truck 2"; row 7, "N Total"',
       ],
-      "Average frames": [9, expect.stringMatching(/^of 1 hives/)],
+      "Average frames": [9, expect.stringMatching(/^of 1 hive/)],
     });
   });
 
@@ -67,5 +67,14 @@ describe("rows of sums and averages under the hives", () => {
     expect(lines("LOT", yard, 100, TERMS, "Cherry", "N")).toMatchObject({
       "Hives opened": [3, expect.anything()],
     });
+  });
+
+  it("are told from a footer, which is a row of a hive that nobody opened", () => {
+    const yard = with_(["Opened by JB, 62 F", "", "", ""]);
+    expect(lines("LOT", yard, 100, TERMS, "Cherry", "N")).toMatchObject({
+      "Hives opened": [3, "3 % of the lot, on 2 pallets"],
+    });
+    const note = comb("YARD_COLUMNS", yard, TERMS, "Cherry", [["note"]]).at(-1);
+    expect(note).toEqual(["not opened"]);
   });
 });
