@@ -1,6 +1,7 @@
 import type { Contract } from "./contract.js";
 import { DEAD_OUT, NO_GRADE } from "./contract-check.js";
 import { gradeOf, gradesOf, requirementsOf, type Hive } from "./grade.js";
+import { firstOf } from "./listing.js";
 import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
 
@@ -67,11 +68,21 @@ export function lotOf(contract: Contract, looks: Iterable<Look>, inLot: number |
   if (size < latest.length) {
     throw new Refusal(`a lot of ${plural(size, "hive")} cannot have ${latest.length} opened`);
   }
-  const hives = latest.map(({ opened }) => {
+  return { hives: accountedFor(latest), size };
+}
+
+/** The hives as counted; refused with every hive of which it cannot be said how it counts. */
+function accountedFor(latest: readonly Judged[]): OpenedHive[] {
+  const refused = latest.flatMap(({ opened }) => (opened instanceof Refusal ? [opened] : []));
+  if (refused.length > 1) {
+    const isUnknown = refused.every(({ kind }) => kind === "unknown");
+    const sentences = firstOf(refused.map(({ message }) => message));
+    throw new Refusal(sentences, isUnknown ? "unknown" : "wrong");
+  }
+  return latest.map(({ opened }) => {
     if (opened instanceof Refusal) throw opened;
     return opened;
   });
-  return { hives, size };
 }
 
 /** A look as the contract counts it, or why it cannot, which is told only where the look counts. */

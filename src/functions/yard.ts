@@ -119,7 +119,9 @@ const parameters = [
  * @remarks Give the sheet with its heading row; its columns are found by their headings (Hive,
  * Frames of bees or one column a box, Brood, Brood %, Queen, Stores, Date, Contract). A hive whose
  * bees are blank, or say `not opened`, was not opened: only its note says so. Of one that was, a
- * blank for brood or stores is none. A row without an id stays blank. A row that cannot be read has its error in its own cells and its reason in the note. Asked for action and reason, it
+ * blank for brood or stores is none. A row without an id stays blank, and so does a row of sums or
+ * averages (Total, Avg lot N), which is no hive. A row that cannot be read has its error in its own
+ * cells and its reason in the note. Asked for action and reason, it
  * says of each opened hive what to do by the terms: place, hold back, combine or look again, with
  * feed beside it where it is light. Columns Eggs (yes or no), Brood pattern (solid, spotty, or percent
  * of cells filled) and Drone brood (together, scattered, normal, or percent) are read for that where
@@ -148,7 +150,7 @@ export function YARD_COLUMNS(
     const acts = wanted.some((column) => OF_ACTION.includes(column)) ? actionReader(sheet) : null;
     const rows = Array.from({ length: sheet.rows }, (_, i) => {
       const noted = (note: string) => wanted.map((c) => (c === COLUMNS["note"] ? note : null));
-      if (ids.isEmpty(i)) return noted(strayNote(sheet, i)).map((cell) => cell ?? "");
+      if (!sheet.isHive(i)) return noted(strayNote(sheet, i)).map((cell) => cell ?? "");
       try {
         const graded = gradeAt(sheet, i, contractOf(i), acts);
         if (typeof graded === "string") {
@@ -208,8 +210,10 @@ function noteOf({ hive, contract, unwritten, grade, open }: Graded): string {
   return parts.filter((part) => part !== "").join("; ");
 }
 
-/** A row that has no id but has counts is not passed over in silence. */
+/** A row that has no hive but has counts is not passed over in silence. */
 function strayNote(sheet: YardSheet, i: number): string {
+  const sums = sheet.sums(i);
+  if (sums !== null) return `not a hive: ${sums}`;
   const figures = (["bees", "seams above", "seams below", "brood"] as const).map(sheet.column);
   return figures.some((column) => column !== null && !column.isEmpty(i))
     ? "no hive id: not counted"
