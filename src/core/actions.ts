@@ -4,6 +4,7 @@ import { requirementsOf, reasonOf, type Hive } from "./grade.js";
 import { droneVerdict, solidness, type Place } from "./pattern.js";
 import { sources } from "./sources.js";
 import { honeyOfFrame, perPound } from "./stores.js";
+import { atLeast } from "./tolerance.js";
 
 /** What may be seen of a hive beside its strength; null for what nobody judged. */
 export interface Signs {
@@ -93,7 +94,7 @@ function doubtsOf(contract: Contract, hive: Hive, signs: Signs): string[] {
   }
   const full = brood?.fullFrames ?? null;
   const needed = (full?.middle ?? 0) * contract.beesForBrood;
-  if (frames.middle > 0 && frames.middle < needed - 1e-9) {
+  if (frames.middle > 0 && !atLeast(frames.middle, needed)) {
     doubts.push(
       `${rounded(frames.middle)} frames of bees for ${rounded(full!.middle)} of brood: fewer than it needs, ${rounded(needed)}`,
     );
@@ -122,18 +123,18 @@ function under(
   line: number,
   unit = "",
 ): { is: boolean; text: string } {
-  const is = has.middle < line - 1e-9;
+  const is = !atLeast(has.middle, line);
   const [low, middle] = [has.low, has.middle].map(rounded);
   const said = unit === "" ? `${name} ${middle}` : `${name} ${middle} ${unit}`;
   if (is) {
     const open =
       has.high === null
         ? `, and ${middle}+ may be more`
-        : has.high >= line - 1e-9
+        : atLeast(has.high, line)
           ? `, not at the high end of ${rounded(has.high)}`
           : "";
     return { is, text: `${said}, under ${rounded(line)}${open}` };
   }
-  const open = has.low < line - 1e-9;
+  const open = !atLeast(has.low, line);
   return { is, text: open ? `${said}, at the low end of ${low} under ${rounded(line)}` : "" };
 }

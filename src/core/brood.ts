@@ -3,6 +3,7 @@ import { Refusal } from "./refusal.js";
 import { equivalent, sideArea, type FrameSize } from "./comb.js";
 import { combine, exactly, scale, sum, type Estimate } from "./estimate.js";
 import { sources } from "./sources.js";
+import { atMost } from "./tolerance.js";
 
 /**
  * Brood is asked for in two measures that differ: combs that hold any brood, or full-frame
@@ -127,7 +128,7 @@ export function checkBrood(
 ): void {
   const most = space ?? sources.mostFrames.value;
   const frames = cells / cellsOfBrood(exactly(1), frame, caste).middle;
-  if (frames <= most + 1e-9) return;
+  if (atMost(frames, most)) return;
   const has = Math.round(10 * frames) / 10;
   throw new Refusal(`${has} full frames of brood are more than ${most} frames of comb hold`);
 }

@@ -168,8 +168,7 @@ function rowOf(drop: FilledDrop, spread: Spread): Cell[] {
   ];
 }
 
-function dropRemark({ hives, placed, average, least }: FilledDrop, spread: Spread): string {
-  const misses = average !== null && average < least - 1e-9;
+function dropRemark({ hives, placed, least, misses }: FilledDrop, spread: Spread): string {
   const parts = [
     placed < hives ? `${hives - placed} hives short of ${hives}` : "",
     misses
@@ -193,8 +192,7 @@ function remarkOf(spread: Spread, sheet: SheetHives, apart: boolean): string {
   const unopened = sheet.hives.filter((hive) => hive.frames === null).length;
   const best = isBest
     ? "no list is more even"
-    : spread.leastCannotBe ||
-        spread.drops.some((d) => d.average !== null && d.average < d.least - 1e-9)
+    : spread.leastCannotBe || spread.drops.some(({ misses }) => misses)
       ? "how near to the best is not known, since a least is not kept"
       : `the most even list may be under that by ${rounded3(over)} at most`;
   const parts = [
