@@ -17,7 +17,7 @@ export interface SheetFunction {
   readonly evaluate: (...values: never[]) => unknown[][];
 }
 
-type Values<P extends readonly Parameter<unknown>[]> = {
+export type Values<P extends readonly Parameter<unknown>[]> = {
   [K in keyof P]: P[K] extends Parameter<infer T> ? T : never;
 };
 
