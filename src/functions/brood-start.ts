@@ -244,4 +244,5 @@ export const daysAheadFunction: SheetFunction = {
   id: "DAYS_AHEAD",
   parameters: aheadParameters,
   evaluate: DAYS_AHEAD,
+  table: true,
 };

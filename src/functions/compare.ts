@@ -134,4 +134,4 @@ function note(lot: LotFigures, first: LotFigures | null): string {
   return [what, small].filter((part) => part !== "").join("; ");
 }
 
-export const compare: SheetFunction = { id: "COMPARE", parameters, evaluate: COMPARE };
+export const compare: SheetFunction = { id: "COMPARE", parameters, evaluate: COMPARE, table: true };

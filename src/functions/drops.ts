@@ -214,4 +214,4 @@ function rounded3(value: number): number {
   return Math.round(value * 1000) / 1000;
 }
 
-export const drops: SheetFunction = { id: "DROPS", parameters, evaluate: DROPS };
+export const drops: SheetFunction = { id: "DROPS", parameters, evaluate: DROPS, table: true };

@@ -135,4 +135,5 @@ export const emergenceFunction: SheetFunction = {
   id: "EMERGENCE",
   parameters,
   evaluate: EMERGENCE,
+  table: true,
 };

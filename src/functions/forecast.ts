@@ -249,4 +249,5 @@ export const forecastDays: SheetFunction = {
   id: "FORECAST_DAYS",
   parameters: daysParameters,
   evaluate: FORECAST_DAYS,
+  table: true,
 };

@@ -127,4 +127,5 @@ export const lotForecastFunction: SheetFunction = {
   id: "LOT_FORECAST",
   parameters,
   evaluate: LOT_FORECAST,
+  table: true,
 };

@@ -230,4 +230,5 @@ export const loadsFunction: SheetFunction = {
   id: "LOADS",
   parameters: loadsParameters,
   evaluate: LOADS,
+  table: true,
 };

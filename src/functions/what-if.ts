@@ -154,4 +154,4 @@ function reason({ averageMet, underMet, under, opened }: LotCount): string {
   return parts.filter((part) => part !== "").join("; ");
 }
 
-export const whatIf: SheetFunction = { id: "WHAT_IF", parameters, evaluate: WHAT_IF };
+export const whatIf: SheetFunction = { id: "WHAT_IF", parameters, evaluate: WHAT_IF, table: true };
