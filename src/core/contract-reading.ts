@@ -237,7 +237,6 @@ function within(contract: string, body: () => Contract): Contract {
 }
 
 function suggestion(label: string): string {
-  if (GRADE_LABEL.test(label)) return "";
   const words = new Set(label.split(" "));
   const near = TERMS.map((term) => term.label).filter((known) =>
     known.split(" ").some((word) => word.length > 3 && words.has(word)),

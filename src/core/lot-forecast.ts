@@ -6,6 +6,7 @@ import { ofAllStages } from "./emergence.js";
 import { exactly } from "./estimate.js";
 import { averageForecast, type Forecast } from "./forecast.js";
 import { countLot, isCounted, lotOf, type Look } from "./lot.js";
+import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
 import { lotAverage } from "./sampling.js";
 
@@ -82,7 +83,7 @@ function daysTo({ id, day }: Look, on: number): number {
   if (day === null)
     throw new Refusal(`hive ${id} has no date that can be one day, and the forecast begins there`);
   if (on >= day) return on - day;
-  throw new Refusal(`the date lies ${day - on} days before hive ${id} was looked at`);
+  throw new Refusal(`the date lies ${plural(day - on, "day")} before hive ${id} was looked at`);
 }
 
 /** The same hive as it is forecast to be found; what else the contract asks of it is as today. */

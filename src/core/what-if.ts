@@ -40,6 +40,7 @@ const READING: ReadonlySet<keyof Contract> = new Set<keyof Contract>([
   "frame",
   "boxFrame",
   "broodMeasure",
+  "layingQueen",
   "stores",
   "storesUnit",
   "wholeFrames",

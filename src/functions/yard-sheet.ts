@@ -6,6 +6,7 @@ import {
   type Role,
   type Sign,
 } from "../core/headings.js";
+import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { CellError } from "./cells.js";
 import { onceEach } from "./frames.js";
@@ -64,7 +65,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
   const doubt = doubts.find((d) => DECIDING.has(d.role));
   if (doubt) {
     throw new Refusal(
-      `the heading ${quote(doubt.heading)} may hold ${doubt.role} or not: name it plainly, or leave its column out`,
+      `the heading ${quote(doubt.heading)} may or may not hold ${doubt.role}: rename it, or leave its column out`,
     );
   }
 
@@ -89,7 +90,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
       const doubt = doubts.find((d) => d.sign === sign);
       if (doubt) {
         throw new Refusal(
-          `the heading ${quote(doubt.heading)} may say of ${SIGN_NAMES[sign]} or not: name it plainly, or leave its column out`,
+          `the heading ${quote(doubt.heading)} may or may not tell of ${SIGN_NAMES[sign]}: rename it, or leave its column out`,
         );
       }
       return columns.has(sign) ? pick([columns.get(sign)!]) : null;
@@ -124,7 +125,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
 function pairSeams(above: readonly number[], below: readonly number[], needed: boolean): number[] {
   if (needed && above.length !== below.length) {
     throw new Refusal(
-      `seams are counted from above in ${above.length} columns and from below in ${below.length}: give both for each box`,
+      `seams are counted from above in ${plural(above.length, "column")} and from below in ${below.length}: give both for each box`,
     );
   }
   return above.flatMap((k, i) => [k, below[i]!]);

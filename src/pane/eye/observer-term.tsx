@@ -2,10 +2,10 @@ import { useState } from "preact/hooks";
 import { readTerm, type Written } from "../../core/contract-reading.js";
 import { Refusal } from "../../core/refusal.js";
 import {
-  bare,
   columnOf,
   formulasIn,
   rowsOf,
+  standsAt,
   stepsOf,
   writtenOf,
   type Change,
@@ -58,7 +58,7 @@ export function ObserverTerm({ error, tables, sign }: Props) {
       <p>
         {texts.contract.change(
           LABEL,
-          bare(change.was) || texts.contract.leftOut,
+          String(standsAt(table, change.row, column)) || texts.contract.leftOut,
           shownNumber(now, sign, 3),
         )}
       </p>
