@@ -1,4 +1,5 @@
 import { basename, extname } from "node:path";
+import type { Workbook } from "@cj-tech-master/excelts";
 import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { CellError } from "../functions/cells.js";
@@ -10,7 +11,7 @@ import { calculate } from "../workbook/calculate.js";
 import { computedHeadings } from "./columns.js";
 import { readCsv, toWorkbook } from "./csv.js";
 import { writeWhole } from "./files.js";
-import { cellsOf, findYardSheets, type YardSheet } from "./find.js";
+import { cellsOf, findYardSheets, nearestMiss, notAdded, type YardSheet } from "./find.js";
 import { refuseUnsaidDateSystem } from "./grading.js";
 import type { Done } from "./order.js";
 import { settle, type Remark } from "../workbook/outcome.js";
@@ -35,7 +36,7 @@ export async function writeStatement(
     kind === ".csv"
       ? toWorkbook(readCsv(bytes, order.input), name)
       : (await openWorkbook(bytes, order.input)).workbook;
-  const yard = yardOf(findYardSheets(workbook, computedHeadings()), order.sheet);
+  const yard = yardOf(workbook, order.sheet);
   const { terms, contract } = await agreed(workbook, order);
   if (workbook.properties.date1904) {
     const wish = terms ? { standard: null, contract } : { standard: contract, contract: null };
@@ -53,7 +54,7 @@ export async function writeStatement(
   });
   progress.step("writing");
   await writeWhole(order.output, await saveWorkbook(statementFile(made)));
-  return { lines: report(made, order, contract), complete: true };
+  return { lines: [...notAdded(yard), ...report(made, order, contract)], complete: true };
 }
 
 function statementOf(ask: Parameters<typeof lotStatement>[0]): Statement {
@@ -67,7 +68,8 @@ function statementOf(ask: Parameters<typeof lotStatement>[0]): Statement {
   }
 }
 
-function yardOf(yards: readonly YardSheet[], wanted: string | null): YardSheet {
+function yardOf(workbook: Workbook, wanted: string | null): YardSheet {
+  const yards = findYardSheets(workbook, computedHeadings());
   const [yard, ...others] =
     wanted === null
       ? yards
@@ -76,7 +78,7 @@ function yardOf(yards: readonly YardSheet[], wanted: string | null): YardSheet {
     throw new Problem(
       `There is no yard sheet${wanted === null ? "" : ` on a sheet ${quote(wanted)}`}: a row of ` +
         "headings, among the first 20 rows, with one for the hive (Hive) and one for its bees " +
-        "(Frames of bees, or Bees for each box).",
+        `(Frames of bees, or Bees for each box).${nearestMiss(workbook)}`,
     );
   }
   if (others.length === 0) return yard;
