@@ -14,7 +14,7 @@ export const TOPICS = [
         "The cell holds something that is no figure of this kind. Write it as the sentence shows, or move a remark into the notes.",
       "… is out of range: 0 to … … were expected":
         "More than can be: often two figures run together, or another unit. Look at the cell again.",
-      "… where a percent is asked: is it … % or … %? Write …, or say that percents are written as fractions":
+      "… may be … % or … %: write …, or say that percents are written as fractions":
         "0.6 may be sixty percent or a slip. Write 60; or, where the sheet shows 0.6 as 60 %, set the term percents written as to fraction, or written to fractions.",
       "… counts seams, and a seam is no comb: write the combs, or give seams their own columns":
         "The column counts combs. A yard sheet takes seams under Seams above and Seams below, under a contract that counts clusters; SEAMS gives what they were found to make in frames.",
@@ -30,9 +30,9 @@ export const TOPICS = [
         "7/8 may be seven eighths, 7 to 8, or 7 in one box and 8 in the other. Write the one that you mean.",
       "… could be a fraction or two boxes: write a decimal number, or give each box a column":
         "8/8 may be a whole one, or 8 in each of two boxes. Write the one that you mean.",
-      "… with a time of day is no count":
+      "the cell holds a date with an hour, …: type the count":
         "A date with an hour stands in a column of counts. Give the right column, or write the count.",
-      "the cell holds a date, …, and not of the year of the inspection: type the count as text":
+      "the cell holds a date, …, of another year than the inspection: type the count as text":
         "The spreadsheet made a date of what you typed, and its year says that it may not have been a count. Format the cell as text and type the count again.",
       "the cell holds a date, …: type the count as text, for example '7-8":
         "The date can be no count of frames. Format the cell as text and type the count again, or give another column.",
@@ -43,7 +43,7 @@ export const TOPICS = [
       "most of this column is dates: give the column of figures":
         "The argument points at a column of dates. Point it at the counts.",
       "… stands where yes or no was expected": "Write yes, no, or ? where nobody looked.",
-      "… is in …, and … was said":
+      "… is in …, and the unit given is …":
         "The weight is written in another unit than the argument or the term stores unit says. Correct one of the two.",
       "… has no upper end":
         "12+ says how many at least and not how many at most, so the high end is not known. Ask for the middle or the low end, or write a range.",
@@ -56,7 +56,7 @@ export const TOPICS = [
     cures: {
       "… stands where a date of 2000 to 2099 was expected":
         "The cell holds no date. Type one as your spreadsheet takes it, or as 2026-03-27.",
-      "… may be two days: write it as … or …, or say whether the sheet's dates are written day first or month first":
+      "… may be two days: write … or …, or say whether dates are written day first or month first":
         "The date is text, and day and month could be either way round. Set the term dates written, or written, to day first or month first.",
       "… stands where a date or a year was expected":
         "The date column, or inspected, needs a date or a year such as 2026.",
@@ -84,7 +84,7 @@ export const TOPICS = [
         "Give a frame by one of the names, or its comb's length and height with cm, mm or in.",
       "… is … by …: give one frame size, or a row of …":
         "box_frames takes one frame for all columns, or a row with one frame for each column.",
-      "… has … rows and … has …: give the same rows of both":
+      "… has … and … has …: give the same rows of both":
         "The columns do not begin or end in the same row, so that figures of different hives would be put together. Give B2:B61 and C2:C61.",
       "… is … columns wide: give one column": "Several columns are given where one is read.",
       "no column is given": "All columns of the call are left out. Give at least one.",
@@ -92,8 +92,8 @@ export const TOPICS = [
         "The argument before the colon may not be left out or point at an empty cell.",
       "… stands where a whole number up to … was expected":
         "Write a whole number of hives or pallets.",
-      "… stand two and two, and there are … columns":
-        "Two sides, or two looks, belong to each comb or box: give an even number of columns.",
+      "… stand two and two: give an even number of columns, not …":
+        "Each comb or box has two sides or two looks, and each patch a length and a width.",
       "… has … columns and the brood …: give one, or one a box":
         "The brood's cover is one column for all boxes, or one for each box of brood.",
       "a cluster count is made of seams from above and below, not of covered combs":
@@ -125,11 +125,11 @@ export const TOPICS = [
         "The least a hive must have cannot be more than what the lot must have on average. Correct one of them.",
       "minimum frames … is over the … that the best grade, …, asks":
         "No hive of that grade could ever fail the minimum. Lower minimum frames, or raise the grade.",
-      "most frames a hive … is under what the contract asks, …":
+      "most frames a hive is …, and the contract asks …":
         "A hive may count less than is asked, so that no lot could be met. Raise most frames, or leave it out.",
-      "bonus a frame needs average frames to be paid over":
+      "bonus a frame goes by average frames, which are not given":
         "Fill average frames, or leave the bonus out.",
-      "pro rata needs average frames to be a part of":
+      "pro rata goes by average frames, which are not given":
         "Fill average frames, or leave pro rata out.",
       "bonus ceiling stands without a bonus a frame":
         "Fill bonus a frame, or leave the ceiling out.",
@@ -158,7 +158,7 @@ export const TOPICS = [
         "There is nothing to pay by. Fill base fee, or a fee for each grade.",
       'contract … gives no fee for … and one for … below it: give "grade … fee"':
         "A better grade would be paid nothing. Fill its fee.",
-      'contract … leaves open what its deposit is a percent of: give "average frames" that a grade pays for, or a "base fee", or leave "deposit" out':
+      'contract … does not say of what fee its deposit is a part: give "base fee", or "average frames" that a grade pays for, or leave "deposit" out':
         "The deposit is a part of what a hive at the average would be paid, and no such fee is given.",
       'contract "…" asks no average of a lot':
         "Without average frames there is no chance to reach it. Fill that term, or ask LOT instead.",
@@ -171,7 +171,7 @@ export const TOPICS = [
     cures: {
       "the first row needs a heading such as …":
         "No column is known by its heading. Give the sheet from its heading row on, and head the column as the sentence says.",
-      "the heading … may hold … or not: name it plainly, or leave its column out":
+      "the heading … may or may not hold …: rename it, or leave its column out":
         "A word of the heading is not known, and the column decides grades. Rename it, or give the sheet without it.",
       "the headings stand in two rows, … over …: write them in one row, …":
         "A sheet has one row of headings. Write the box into the heading above it, for each box, and take the second row out.",
@@ -183,25 +183,31 @@ export const TOPICS = [
         "Two columns are of the same box, or were written at different times. Head the one that does not count as the sentence says.",
       "… is the sum of … in every row: if it is their total, head it …":
         "Its heading names a box, and its figures are the total of the others. Head it as the total, or look whether its figures are those of the box.",
-      "the heading … may say of … or not: name it plainly, or leave its column out":
+      "the heading … may or may not tell of …: rename it, or leave its column out":
         "A word of the heading is not known, and the column decides an action. Rename it, or give the sheet without it.",
       'contract … counts seams, and the sheet counts combs, …: a cluster count is made of "Seams above" and "Seams below"':
         "Count seams from above and below and head their columns so; or set another comb rule, where the contract counts combs.",
       "the sheet counts seams, and contract … does not: its comb rule is …":
         "Set the comb rule to cluster count where the contract counts seams; else count combs.",
-      "seams are counted from above in … columns and from below in …: give both for each box":
+      "seams are counted from above in … and from below in …: give both for each box":
         "Each box needs a column of both looks.",
       "the heading … may be the weight of the whole hive: head it Stores, with what the hive weighs over its tare":
         "Stores are what is over the weight of the empty hive: STORES works them out. Rename the heading, or leave the column out.",
       'the heading … is in …, and the term "stores unit" says …':
         "Read so, stores would be more than doubled or less than halved. Set the term to what the column is in.",
+      "blank, and … is not: write none where there are no bees, dead for a dead-out, or not opened":
+        "Brood or a queen was judged in a hive whose bees are blank: fill the bees in, or say what the blank means.",
+      "… of … hives have 0 bees, and their cells may be blank: write none or dead where there are no bees, and not opened where nobody looked":
+        "Some Excels hand a blank cell on as 0. Write the word into one cell, and fill it down the others.",
+      '… stands where a figure, "light" or "ok" was expected':
+        "Stores are judged in frames or by weight; light, low or feed, and ok, good or heavy, say no more than whether to feed.",
       "row … has counts and no hive id": "Every hive that was opened needs its name or number.",
       "lot … is asked for, and the sheet has no lot column":
         "Head the column of lots Lot, or leave the lot out to take the whole sheet.",
       "no opened hive stands in the lot …":
         "The lot is spelled otherwise in the sheet, or none of its hives was opened.",
-      "hive … stands twice, and no later day says which look counts: give each a date that can be one day":
-        "The later look counts. Fill the date column for both rows, or delete the look that does not count.",
+      "hive … stands twice: give each of its looks its own date, so that the later one counts":
+        "Fill the date column for both rows with two different days, or delete the look that does not count. Where dates are text, set the term dates written.",
       "hive … has no pallet, and the contract opens whole pallets":
         "How sure an average is hangs on the pallets. Fill the pallet column, or set opened by to hives.",
       "hive …: … is asked for and is not judged":
@@ -215,8 +221,9 @@ export const TOPICS = [
     cures: {
       "no hive is opened: give the yard sheet's rows":
         "The sheet has headings and no hive under them.",
-      "a lot of … hives, and … of them are opened":
-        "The size is less than the hives opened, or is no whole number. Give all hives of the lot, opened or not.",
+      "a lot of … hives: give a whole number": "Give all hives of the lot, opened or not.",
+      "a lot of … cannot have … opened":
+        "The size is less than the hives opened. Give all hives of the lot, opened or not.",
       "a confidence of … %: give one over 0 and under 100, such as 95": "Write 95 for 95 %.",
     },
   },
@@ -228,7 +235,7 @@ export const TOPICS = [
       "… is no stage of a …: its stages are …":
         "Write one of the stages of the sentence, in one cell alone.",
       '… stands where "worker", "drone" or "queen" was expected': "Write the caste so.",
-      "… full frames of brood are more than … frames of comb hold":
+      "brood of … is more than fits in … of comb":
         "There is more brood than comb: often combs with brood are given without their cover, or brood in cells as frames. Give brood_cover, or say the unit.",
     },
   },
@@ -248,8 +255,6 @@ export const TOPICS = [
       'first: "…" has no judged hive; lots with some: …':
         "Give a lot that the sentence lists, spelled so.",
       "row … has a stage and no date": "Fill the date of that row.",
-      "length and width stand two and two, and there are … columns":
-        "Each patch has a column for its length and one for its width.",
       "cover goes with the counts of boxes, and the columns are …":
         "Percents of combs, cells and areas say their cover themselves. Leave cover out.",
       "… of brood …":
@@ -263,7 +268,6 @@ export const TOPICS = [
       "a patch of … cm2 is more than one side of the frame (…) holds: … cm2":
         "Often inches given as centimetres, or another frame. Look at the unit and the frame.",
       "a lot without opened hives": "Every lot that is compared needs hives with figures.",
-      "lots has … rows and frames has …": "Give the same rows of both.",
       "row … has frames and no lot": "Fill the lot of that row.",
       "the next grade asks for brood, and that is not judged for this hive":
         "Frames short are known all the same. Not a mistake: look, and fill the brood.",
@@ -274,11 +278,11 @@ export const TOPICS = [
       "… stands where an hour from 0 to 24 or a time was expected": "Write 13 or 13:30.",
       "… may be at night or after noon: write … am, or …":
         "A small hour may be meant after noon. Write it on the clock of 24 hours, or with am.",
-      "drop … takes … hives, which are no whole pallets of …":
+      "drop … takes …, which whole pallets of … do not make":
         "Give the drop a size that whole pallets make, or on_pallet as 1 to move single hives.",
-      "the drops hold … hives, and there are …":
+      "the drops hold …, and there are …":
         "Sizes of the drops and hives to place must come to the same. Correct one of them.",
-      "the drops hold … pallets, and there are …, not all of them full":
+      "the drops hold …, and there are …, not all of them full":
         "Pallets that are not full take a drop's place all the same. Give the drops so many pallets.",
       "too many ways to keep the lots apart: give fewer drops at a time":
         "Place part of the drops in one call and the rest in another.",
@@ -299,8 +303,7 @@ export const TOPICS = [
       "no opened hive stands in …, so its average is not known":
         "Open some of its hives, or leave the lot out.",
       "… stands twice in lots": "Give each lot once.",
-      "… has … hives, and … of them are listed":
-        "The lot's size is less than its hives in the sheet. Correct it.",
+      "… has … listed, more than its size of …": "Give the lot's hives in all, opened or not.",
       "pallet … holds … hives, and not …":
         "More hives are listed on that pallet than a pallet holds. Correct the pallet column, or on_pallet.",
       "… has no opened hive, so its average is not known":
@@ -317,7 +320,7 @@ export const TOPICS = [
         "Fill the bees of that row; write none for none.",
       "a figure has no upper end, so neither has the feed":
         "A figure such as 12+ has no high end. Ask for the middle or the low end, or write a range.",
-      "…: the date lies … days before the hive was looked at":
+      "…: the date lies … before the hive was looked at":
         "A forecast goes forward. Give a date after the inspection.",
       "… stands where … or a percent a day from over 0 to 50 was expected":
         "season takes one of the words, or the adults that die in a day, in percent, such as 5.",
@@ -331,7 +334,7 @@ export const TOPICS = [
         "By that day none would count in the average. Not a mistake of the sheet: ask for a day that is nearer.",
       "hive … has no date that can be one day, and the forecast begins there":
         "Fill the date column; where dates are text, set the term dates written.",
-      "the date lies … days before hive … was looked at":
+      "the date lies … before hive … was looked at":
         "A forecast goes forward. Give a date after the last inspection.",
       "hive …: brood is not known in full frames: combs need their cover":
         "Fill the brood's cover, or write full frames.",
@@ -358,7 +361,8 @@ export const TOPICS = [
         "Without fees nothing is settled. Leave delivered out, or fill the fees.",
       "delivered: give lot_size too, the hives that were agreed":
         "Give the hives agreed as lot_size.",
-      "… hives delivered, and … of them are opened":
+      "a delivery of … hives: give a whole number": "Give the hives that came.",
+      "a delivery of … cannot have … opened":
         "Fewer came than were opened. Correct one of the numbers.",
       "… hives delivered, and … agreed: the contract does not say what more hives are paid":
         "More came than were agreed, and the terms say nothing of that. Agree on it, and give the hives that are paid.",
@@ -366,8 +370,7 @@ export const TOPICS = [
       '… stands where "solid", "spotty" or the percent of cells filled was expected':
         "Write the brood's pattern so.",
       'part "all" reads one column, and counts has …': "Give one column, or another part.",
-      "below has … columns and above has …: give one a box":
-        "Each box is looked at from both sides.",
+      "below has … and above has …: give one a box": "Each box is looked at from both sides.",
       "the tare is blank, and the stores are what is over it": "Fill the weight of the empty hive.",
       "tare: left out, and stores in … are a whole hive's weight less its tare":
         "Give what the hive weighs empty, as tare.",
@@ -379,14 +382,13 @@ export const TOPICS = [
       "levels of … and … are too close to tell apart":
         "Give a good and a bad level that lie further apart.",
       "the good level … is not over the bad level …": "Give the higher level as good.",
-      "a lot of …, and … are opened": "The lot's size is less than the hives opened.",
       "pallet … stands in two places: give the hives in the order opened":
         "Hives of a pallet stand together, in the order in which they were opened.",
       "a spread of …: give one over 0": "Give how much hives differ, in frames.",
-      "a most of … to open: give a whole number from 2 on": "Give such a number.",
+      "the most to open is …: give a whole number from 2 on": "Give such a number.",
       "pallets: the hive of row … has none": "Fill the pallet of that row.",
       "size: … hives: give a whole number": "Give a whole number.",
-      "size: a lot of …, and … are opened": "The lot's size is less than the hives opened.",
+      "size: a lot of … cannot have … opened": "The lot's size is less than the hives opened.",
       "… stands where a chance was expected, 0.1 % to under 50 %: 5 or 0.05 for 5 %":
         "Give the chance of a wrong verdict that you accept.",
       "fewer than two … count in the average, and one shows no spread":
@@ -413,7 +415,8 @@ export const TOPICS = [
       "… …s: give a whole number from 1 on": "Give how many to draw, as a whole number.",
       "a seed is blank: each party gives a word":
         "Both parties give a word, before either is known to the other.",
-      "… …s are asked for, and the list has …": "Give the list of the whole lot, or draw fewer.",
+      "the list has …, fewer than the … asked for":
+        "Give the list of the whole lot, or draw fewer.",
       "pallets: hive … of row … has none": "Fill the pallet of that row.",
     },
   },

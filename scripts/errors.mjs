@@ -66,7 +66,7 @@ An error that stands in the sheet already goes through as it is: mend that cell 
 | …: left out, and … needs it | The argument before the colon is missing. Count the commas. |
 | … cells in one call; at most … fit: give the rows that are filled (B2:B400) instead of whole columns | Excel takes no more at once. Give the rows that hold hives, not the whole column. |
 | terms: an error stands in the table | A cell of the Terms table holds an error. Mend that cell. |
-| no finite result came of these cells | A fault of ours: please tell us the formula and its cells. |
+| these cells gave no number: please tell us | A fault of ours: tell us the formula and its cells. |
 
 ${sections.join("\n")}`;
 }

@@ -76,14 +76,15 @@ function noteOf(lines: readonly Line[]): string {
   return lines.flatMap((l) => (l.note === "" ? [] : `${l.contract}: ${l.note}`)).join("; ");
 }
 
-/** Hives by lot, contract and grade, the best grade first, then what is no grade as it is met. */
+/** Hives by lot, contract and grade, the best grade first, then why there is none, as it is met. */
 function tally(lines: readonly Line[], gradings: readonly Grading[]): string[][] {
   const counts = new Map<string, Map<string, number>>();
-  for (const { lot, contract, grade, hive } of lines) {
+  for (const { lot, contract, grade, hive, note } of lines) {
     if (hive === "") continue;
     const key = JSON.stringify([lot, contract]);
     const grades = counts.get(key) ?? new Map<string, number>();
-    counts.set(key, grades.set(grade, (grades.get(grade) ?? 0) + 1));
+    const as = grade || note;
+    counts.set(key, grades.set(as, (grades.get(as) ?? 0) + 1));
   }
   const rows = [...counts].map(([key, grades]) => {
     const [lot, contract] = JSON.parse(key) as [string, string];

@@ -30,6 +30,7 @@ export function linesOf(yard: unknown[][], grading: Grading): Line[] {
     .filter(({ hive, note }) => hive !== "" || note !== "");
 }
 
+const WHOLE = new Intl.NumberFormat("en", { maximumFractionDigits: 0 });
 const BEES = 4;
 const GRADE = 7;
 
@@ -40,7 +41,5 @@ function show(cell: Cell, column: number): string {
     return cell.code === "#N/A" ? "not known" : "unreadable";
   }
   if (typeof cell !== "number") return String(cell);
-  return column === BEES
-    ? Math.round(cell).toLocaleString("en")
-    : cell.toFixed(1).replace(/\.0$/, "");
+  return column === BEES ? WHOLE.format(Math.round(cell)) : cell.toFixed(1).replace(/\.0$/, "");
 }

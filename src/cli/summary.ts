@@ -1,3 +1,4 @@
+import { plural } from "../core/plural.js";
 import type { Outcome, Remark } from "../workbook/outcome.js";
 import { paragraph } from "./text-table.js";
 
@@ -8,16 +9,13 @@ const LISTED = 12;
 export function summary(outcome: Outcome, losses: readonly string[], width: number): string[] {
   const { ours, native, notCalculated, changed } = outcome;
   return [
-    `Calculated: ${counted(ours, "formula")} with functions of Comb Tally, ${native} of Excel's own.`,
+    `Calculated: ${plural(ours, "formula")} with functions of Comb Tally, ${native} of Excel's own.`,
     ...list("Not calculated, or with an error:", notCalculated, width),
     ...list("Formulas of Excel that came out otherwise than the file held:", changed, width),
     ...(losses.length === 0 ? [] : ["Not carried over into the copy:"]),
     ...losses.flatMap((loss) => paragraph(loss, width, "  ")),
   ];
 }
-
-const counted = (count: number, word: string): string =>
-  `${count} ${word}${count === 1 ? "" : "s"}`;
 
 function list(title: string, remarks: readonly Remark[], width: number): string[] {
   if (remarks.length === 0) return [];

@@ -2,6 +2,7 @@ import type { Contract } from "./contract.js";
 import { rounded, type Estimate } from "./estimate.js";
 import { requirementsOf, reasonOf, type Hive } from "./grade.js";
 import { droneVerdict, solidness, type Place } from "./pattern.js";
+import { plural } from "./plural.js";
 import { sources } from "./sources.js";
 import { honeyOfFrame, perPound } from "./stores.js";
 
@@ -12,6 +13,8 @@ export interface Signs {
   readonly pattern: Estimate | "solid" | "spotty" | null;
   /** Percent of brood area that is drone brood, or where it stands. */
   readonly drone: Estimate | Place | "normal" | null;
+  /** What a lift or a glance says of the stores, where no figure does. */
+  readonly stores: "light" | "enough" | null;
 }
 
 /**
@@ -48,8 +51,7 @@ export function actionOf(contract: Contract, hive: Hive, signs: Signs): Action {
   const weak = under("frames of bees", hive.frames, contract.combineUnder);
   const asked = requirementsOf(contract, hive);
   const lacks = asked.some(({ verdict }) => verdict === "not met");
-  const light =
-    hive.stores && under("stores", hive.stores, feedUnder(contract), contract.storesUnit);
+  const light = lightness(contract, hive, signs);
   const action =
     doubts.length > 0 ? "look again" : weak.is ? "combine" : lacks ? "hold back" : "place";
   const parts = [
@@ -61,6 +63,14 @@ export function actionOf(contract: Contract, hive: Hive, signs: Signs): Action {
   ];
   const reason = saidOnce(parts.flatMap((part) => part.split("; "))).join("; ");
   return { action, feed: light?.is ?? false, reason };
+}
+
+/** Whether a hive is to be fed; null where nobody judged its stores. */
+function lightness(contract: Contract, { stores }: Hive, signs: Signs): Under | null {
+  if (stores !== null) return under("stores", stores, feedUnder(contract), contract.storesUnit);
+  if (signs.stores === null) return null;
+  const is = signs.stores === "light";
+  return { is, text: is ? "stores light" : "" };
 }
 
 /** Without what is blank, or only begins what was said before. */
@@ -95,7 +105,7 @@ function doubtsOf(contract: Contract, hive: Hive, signs: Signs): string[] {
   const needed = (full?.middle ?? 0) * contract.beesForBrood;
   if (frames.middle > 0 && frames.middle < needed - 1e-9) {
     doubts.push(
-      `${rounded(frames.middle)} frames of bees for ${rounded(full!.middle)} of brood: fewer than it needs, ${rounded(needed)}`,
+      `${plural(rounded(frames.middle), "frame")} of bees for ${rounded(full!.middle)} of brood: fewer than it needs, ${rounded(needed)}`,
     );
   }
   for (const { name, verdict } of requirementsOf(contract, hive)) {
@@ -115,13 +125,13 @@ function isOddDrone(drone: Signs["drone"]): boolean {
   return droneVerdict(share, null, place).verdict === "look again";
 }
 
+interface Under {
+  readonly is: boolean;
+  readonly text: string;
+}
+
 /** Whether the middle is under a line, and what is to be said where it or an end is. */
-function under(
-  name: string,
-  has: Estimate,
-  line: number,
-  unit = "",
-): { is: boolean; text: string } {
+function under(name: string, has: Estimate, line: number, unit = ""): Under {
   const is = has.middle < line - 1e-9;
   const [low, middle] = [has.low, has.middle].map(rounded);
   const said = unit === "" ? `${name} ${middle}` : `${name} ${middle} ${unit}`;

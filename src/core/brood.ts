@@ -1,7 +1,8 @@
 import { CELL_DENSITIES, cellsOfSide, patchOf, type CellDensity } from "./cells.js";
+import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
 import { equivalent, sideArea, type FrameSize } from "./comb.js";
-import { bothNotes, exactly, scale, sum, type Estimate } from "./estimate.js";
+import { bothNotes, checkPairs, exactly, scale, sum, type Estimate } from "./estimate.js";
 import { sources } from "./sources.js";
 
 /**
@@ -93,9 +94,7 @@ export function broodOfArea(cm2: Estimate, frame: FrameSize): Brood {
  * @throws Refusal where they do not pair
  */
 export function broodOfPatches(sizes: readonly Estimate[], frame: FrameSize): Brood {
-  if (sizes.length % 2 === 1) {
-    throw new Refusal(`length and width stand two and two, and there are ${sizes.length} columns`);
-  }
+  checkPairs(sizes, "length and width");
   const areas: Estimate[] = [];
   for (let k = 0; k < sizes.length; k += 2)
     areas.push(patchOf(sizes[k]!, sizes[k + 1]!, "ellipse"));
@@ -135,7 +134,9 @@ export function checkBrood(
   const frames = cells / cellsOfBrood(exactly(1), frame, caste).middle;
   if (frames <= most + 1e-9) return;
   const has = Math.round(10 * frames) / 10;
-  throw new Refusal(`${has} full frames of brood are more than ${most} frames of comb hold`);
+  throw new Refusal(
+    `brood of ${plural(has, "full frame")} is more than fits in ${plural(most, "frame")} of comb`,
+  );
 }
 
 function times(combs: Estimate, percent: Estimate): Estimate {

@@ -20,7 +20,9 @@ const {
 export function temperatureOf(cell: number | string, unit: TemperatureUnit): number {
   const text = typeof cell === "number" ? `${cell}` : normalise(cell);
   if (!/^-?\d+(?:\.\d+)?$/.test(text)) {
-    throw new Refusal(`${quote(text)} stands where degrees ${unit} were expected, as a number`);
+    throw new Refusal(
+      `${quote(`${cell}`)} stands where degrees ${unit} were expected, as a number`,
+    );
   }
   const fahrenheit = unit === "F" ? Number(text) : Number(text) * 1.8 + 32;
   if (fahrenheit < sources.coldestAir.value || fahrenheit > sources.hottestAir.value) {
@@ -44,7 +46,9 @@ export function hourOf(cell: number | string): number {
     /^(\d{1,2}(?:\.\d+)?)(?::([0-5]\d))? ?([ap]m)?$/.exec(text) ?? [];
   const hour = Number(hours) + Number(minutes ?? 0) / 60;
   if (hours === undefined || hour > 24 || (half !== undefined && (hour < 1 || hour >= 13))) {
-    throw new Refusal(`${quote(text)} stands where an hour from 0 to 24 or a time was expected`);
+    throw new Refusal(
+      `${quote(`${cell}`)} stands where an hour from 0 to 24 or a time was expected`,
+    );
   }
   if (half !== undefined) return (hour % 12) + (half === "pm" ? 12 : 0);
   if (hour >= 1 && hour + 12 < end) {

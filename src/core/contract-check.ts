@@ -31,18 +31,18 @@ export function checkContract(contract: Contract): Contract {
   }
   if (most > 0 && most < Math.max(average, minimum)) {
     throw new Contradiction(
-      `most frames a hive ${most} is under what the contract asks, ${Math.max(average, minimum)}`,
+      `most frames a hive is ${most}, and the contract asks ${Math.max(average, minimum)}`,
       ["most frames a hive", average >= minimum ? "average frames" : "minimum frames"],
     );
   }
   if (contract.bonus > 0 && average === 0) {
-    throw new Contradiction("bonus a frame needs average frames to be paid over", [
+    throw new Contradiction("bonus a frame goes by average frames, which are not given", [
       "bonus a frame",
       "average frames",
     ]);
   }
   if (contract.proRata && average === 0) {
-    throw new Contradiction("pro rata needs average frames to be a part of", [
+    throw new Contradiction("pro rata goes by average frames, which are not given", [
       "pro rata",
       "average frames",
     ]);

@@ -33,23 +33,32 @@ export function countOfSerial(
 ): Estimate {
   const day = dayOfSerial(serial, writing.dateSystem);
   if (!Number.isInteger(serial))
-    throw new Refusal(`${showDay(day)} with a time of day is no count`);
+    throw new Refusal(`the cell holds a date with an hour, ${showDay(day)}: type the count`);
   return countOfDay(day, writing.wholeFrames, inspected);
 }
 
 /**
  * The same for a saved file, which holds the date as it was shown: `8-Jul`, `8. Juli`, `Dec-13`,
  * `08-juil.`, `7/8/2026`. Null where the text is no date.
+ *
+ * @param shown - the text as it stands in the cell, for messages
  */
 export function countOfDateText(
   text: string,
   words: readonly Token[],
+  shown: string,
   wholeFrames: boolean,
   inspected: number | null,
 ): Estimate | null {
   const full = fullDate(text);
   if (full)
-    return rangeOf(full.one, full.other, text, full.year === (inspected ?? full.year), wholeFrames);
+    return rangeOf(
+      full.one,
+      full.other,
+      shown,
+      full.year === (inspected ?? full.year),
+      wholeFrames,
+    );
   const parts = words.filter((w) => !["-", ".", "/", ",", "de"].includes(w.text));
   const [first, second, third, ...more] = parts;
   if (!first || !second || more.length > 0 || (third && third.kind !== "number")) return null;
@@ -59,7 +68,7 @@ export function countOfDateText(
   const month = monthOf(dayFirst ? second.text : first.text);
   const other = Number(dayFirst ? first.text : second.text);
   if (month === null || !Number.isInteger(other)) return null;
-  return rangeOf(month, other, text, sameYear, wholeFrames);
+  return rangeOf(month, other, shown, sameYear, wholeFrames);
 }
 
 /** `7/8/2026`, `08.07.2026` or `2026-07-08`: which of the two is the month does not matter here. */
@@ -96,7 +105,7 @@ function rangeOf(
   const pair = `${low}-${high}`;
   const holds = `the cell holds a date, ${shown}`;
   if (!sameYear) {
-    throw new Refusal(`${holds}, and not of the year of the inspection: type the count as text`);
+    throw new Refusal(`${holds}, of another year than the inspection: type the count as text`);
   }
   if (low < 1 || !narrow(low, high)) {
     throw new Refusal(`${holds}: type the count as text, for example '7-8`);

@@ -47,8 +47,8 @@ function ordered(
   if (order === "month first") return monthFirst;
   if (dayFirst === null || monthFirst === null || one === other) return dayFirst ?? monthFirst;
   throw new Refusal(
-    `${quote(text)} may be two days: write it as ${iso(dayFirst)} or ${iso(monthFirst)}, ` +
-      `or say whether the sheet's dates are written day first or month first`,
+    `${quote(text)} may be two days: write ${iso(dayFirst)} or ${iso(monthFirst)}, ` +
+      `or say whether dates are written day first or month first`,
   );
 }
 

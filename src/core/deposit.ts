@@ -19,8 +19,8 @@ export function agreedPay(contract: Contract, hives: number): Exact {
   const fee = contract.baseFee > 0 ? exact(contract.baseFee) : feeAtAverage(contract);
   if (fee.top > 0n) return times(fee, exact(hives));
   throw new Refusal(
-    `contract ${quote(contract.name)} leaves open what its deposit is a percent of: ` +
-      `give "average frames" that a grade pays for, or a "base fee", or leave "deposit" out`,
+    `contract ${quote(contract.name)} does not say of what fee its deposit is a part: ` +
+      `give "base fee", or "average frames" that a grade pays for, or leave "deposit" out`,
   );
 }
 

@@ -1,5 +1,6 @@
 import { placeEvenly } from "./even.js";
 import { lotName, type Pallet } from "./pallets.js";
+import { plural } from "./plural.js";
 import { quote, Refusal } from "./refusal.js";
 
 /** Where hives are set down: how many, and the average frames of bees that they should have. */
@@ -94,17 +95,17 @@ function checkRoom(pallets: readonly Pallet[], drops: readonly Drop[], onPallet:
   const uneven = drops.find((drop) => drop.hives % onPallet !== 0);
   if (uneven !== undefined) {
     throw new Refusal(
-      `drop ${quote(uneven.name)} takes ${uneven.hives} hives, which are no whole pallets of ${onPallet}`,
+      `drop ${quote(uneven.name)} takes ${plural(uneven.hives, "hive")}, which whole pallets of ${onPallet} do not make`,
     );
   }
   const room = drops.reduce((sum, drop) => sum + drop.hives, 0);
   const hives = pallets.reduce((sum, pallet) => sum + pallet.hives, 0);
   if (room < hives) {
-    throw new Refusal(`the drops hold ${room} hives, and there are ${hives}`);
+    throw new Refusal(`the drops hold ${plural(room, "hive")}, and there are ${hives}`);
   }
   if (room / onPallet < pallets.length) {
     throw new Refusal(
-      `the drops hold ${room / onPallet} pallets, and there are ${pallets.length}, not all of them full`,
+      `the drops hold ${plural(room / onPallet, "pallet")}, and there are ${pallets.length}, not all of them full`,
     );
   }
 }
@@ -161,7 +162,9 @@ function dropsOfLots(
   for (let k = 0; k < order.length; k++) {
     const found = best(k, left);
     if (found === null) {
-      const sizes = lots.map((lot, l) => `${lotName(lot)} of ${own[l]!.length} pallets`).join(", ");
+      const sizes = lots
+        .map((lot, l) => `${lotName(lot)} of ${plural(own[l]!.length, "pallet")}`)
+        .join(", ");
       throw new Refusal(`no way of giving these drops to single lots has room for ${sizes}`);
     }
     given[found.lot]!.push(order[k]!);

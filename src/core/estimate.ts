@@ -1,3 +1,5 @@
+import { Refusal } from "./refusal.js";
+
 /**
  * A figure judged by eye: `7-8` is low 7, middle 7.5, high 8. `12+` has no upper end: its high is
  * null.
@@ -84,6 +86,14 @@ export function print(
 function plain(value: number): string {
   const text = String(value);
   return text.includes("e") ? value.toFixed(20).replace(/\.?0+$/, "") : text;
+}
+
+/** Refuses columns that belong together two and two, where one is left over. */
+export function checkPairs(columns: readonly Estimate[], are: string): void {
+  if (columns.length % 2 === 0) return;
+  throw new Refusal(
+    `${are} stand two and two: give an even number of columns, not ${columns.length}`,
+  );
 }
 
 /** A figure to two places, to be read in a sentence. */

@@ -8,6 +8,7 @@ import { exactly } from "./estimate.js";
 import { averageForecast, forecast, type Forecast } from "./forecast.js";
 import { laying as layingOf } from "./laying.js";
 import { countLot, isCounted, lotOf, type Look } from "./lot.js";
+import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
 import { lotAverage } from "./sampling.js";
 
@@ -93,7 +94,7 @@ function daysTo({ id, day }: Look, on: number): number {
   if (day === null)
     throw new Refusal(`hive ${id} has no date that can be one day, and the forecast begins there`);
   if (on >= day) return on - day;
-  throw new Refusal(`the date lies ${day - on} days before hive ${id} was looked at`);
+  throw new Refusal(`the date lies ${plural(day - on, "day")} before hive ${id} was looked at`);
 }
 
 /** The same hive as it is forecast to be found; what else the contract asks of it is as today. */

@@ -1,6 +1,7 @@
 import type { Contract } from "./contract.js";
 import { DEAD_OUT, NO_GRADE } from "./contract-check.js";
 import { gradeOf, gradesOf, requirementsOf, type Hive } from "./grade.js";
+import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
 
 /** One look into a hive of a lot. */
@@ -62,8 +63,9 @@ export function lotOf(contract: Contract, looks: Iterable<Look>, inLot: number |
   const latest = latestLooks(Array.from(looks, (look) => judged(contract, look)));
   if (latest.length === 0) throw new Refusal("no hive is opened: give the yard sheet's rows");
   const size = inLot ?? latest.length;
-  if (!Number.isInteger(size) || size < latest.length) {
-    throw new Refusal(`a lot of ${size} hives, and ${latest.length} of them are opened`);
+  if (!Number.isInteger(size)) throw new Refusal(`a lot of ${size} hives: give a whole number`);
+  if (size < latest.length) {
+    throw new Refusal(`a lot of ${plural(size, "hive")} cannot have ${latest.length} opened`);
   }
   const hives = latest.map(({ opened }) => {
     if (opened instanceof Refusal) throw opened;
@@ -102,8 +104,7 @@ export function latestLooks<T extends Pick<Look, "id" | "day">>(looks: readonly 
       (known.day === null || look.day === null || known.day === look.day)
     ) {
       throw new Refusal(
-        `hive ${look.id} stands twice, and no later day says which look counts: give each a date ` +
-          `that can be one day`,
+        `hive ${look.id} stands twice: give each of its looks its own date, so that the later one counts`,
       );
     }
     if (known === undefined || known.day! < look.day!) byId.set(look.id, look);
@@ -133,6 +134,11 @@ function openedHive(contract: Contract, { id, pallet, hive }: Look): OpenedHive 
 /** Whether a hive enters the lot's average, by what the contract does with hives under the minimum. */
 export function isCounted({ underMinimum }: Contract, hive: OpenedHive): boolean {
   return hive.accepted || underMinimum !== "left out";
+}
+
+/** As it is said: `3 of 20 hives under the minimum`. */
+export function underOf({ under, opened }: LotCount): string {
+  return `${under} of ${plural(opened, "hive")} under the minimum`;
 }
 
 /**

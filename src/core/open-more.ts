@@ -58,7 +58,7 @@ const TOLERANCE = 1e-9;
 export function openMore(strengths: readonly number[], plan: Plan): Standing {
   checkPlan(plan);
   if (strengths.length > plan.size) {
-    throw new Refusal(`a lot of ${plan.size}, and ${strengths.length} are opened`);
+    throw new Refusal(`a lot of ${plan.size} cannot have ${strengths.length} opened`);
   }
   const most = Math.min(plan.most, plan.size);
   let [average, squares, opened] = [0, 0, 0];
@@ -195,6 +195,6 @@ function checkPlan({ good, bad, spread, most }: Plan): void {
   if (good <= bad) throw new Refusal(`the good level ${good} is not over the bad level ${bad}`);
   if (!(spread > 0)) throw new Refusal(`a spread of ${spread}: give one over 0`);
   if (!Number.isInteger(most) || most < 2) {
-    throw new Refusal(`a most of ${most} to open: give a whole number from 2 on`);
+    throw new Refusal(`the most to open is ${most}: give a whole number from 2 on`);
   }
 }

@@ -1,3 +1,4 @@
+import { plural } from "./plural.js";
 import { quote, Refusal } from "./refusal.js";
 
 /** A hive that is listed: with its frames of bees where it was opened. */
@@ -45,7 +46,9 @@ export function palletsOf(
     const average = averageOf(own, lot);
     let unlisted = (hives ?? own.length) - own.length;
     if (unlisted < 0) {
-      throw new Refusal(`${lotName(lot)} has ${hives} hives, and ${own.length} of them are listed`);
+      throw new Refusal(
+        `${lotName(lot)} has ${plural(own.length, "hive")} listed, more than its size of ${hives}`,
+      );
     }
     const named = [...byPallet(own)].map(([, hives]): Pallet => {
       const name = hives[0]!.pallet ?? hives[0]!.id;

@@ -5,6 +5,7 @@ import { feeOf, framesOver, NOTHING, withoutNoise } from "./fees.js";
 import { isCounted, type LotCount } from "./lot.js";
 import type { Alike } from "./pay-class.js";
 import { deduction, line, remark, type Line } from "./pay-line.js";
+import { plural } from "./plural.js";
 
 const BILLIONTH: Exact = { top: 1n, bottom: 10n ** 9n };
 const ONE = exact(1);
@@ -27,7 +28,7 @@ export function averageLines(
   const paid = fees.filter((fee) => fee.rate.top > 0n);
   if (asked === 0 || paid.length === 0) return [];
   const average = exactAverage(contract, kinds);
-  const isOf = `average ${shownApart(toNumber(average), asked)} of ${asked} frames`;
+  const isOf = `average ${shownApart(toNumber(average), asked)} of ${plural(asked, "frame")}`;
   const ceiling = bonusCeiling === 0 ? "" : `, at most ${bonusCeiling} a hive`;
   const lines: Line[] = [];
   if (!count.averageMet && contract.proRata) {

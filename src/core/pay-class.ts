@@ -3,6 +3,7 @@ import { DEAD_OUT, NO_GRADE } from "./contract-check.js";
 import { exact, minus, type Exact } from "./exact.js";
 import { feeOf, isByGrade, withoutNoise } from "./fees.js";
 import type { OpenedHive } from "./lot.js";
+import { plural } from "./plural.js";
 
 /** Opened hives that are paid alike. */
 export interface PayClass {
@@ -59,7 +60,7 @@ function classOf(contract: Contract, hive: OpenedHive): Omit<PayClass, "hives"> 
     return { label: hive.grade, fee, rank, frames: 0 };
   }
   const frames = withoutNoise(hive.frames);
-  return { label: `${hive.grade} (${shortly(frames)} frames)`, fee, rank, frames };
+  return { label: `${hive.grade} (${plural(shortly(frames), "frame")})`, fee, rank, frames };
 }
 
 /** A figure as a label shows it. */

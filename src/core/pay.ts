@@ -2,10 +2,11 @@ import type { Contract } from "./contract.js";
 import { agreedPay } from "./deposit.js";
 import { exact, inUnits, over, times, toNumber } from "./exact.js";
 import { asMoney, checkFees } from "./fees.js";
-import { countLot, type Lot } from "./lot.js";
+import { countLot, underOf, type Lot } from "./lot.js";
 import { averageLines } from "./pay-average.js";
 import { alike, payClasses } from "./pay-class.js";
 import { deduction, line, remark, sumOf, type Line } from "./pay-line.js";
+import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
 import { scaled } from "./scaled.js";
 
@@ -66,8 +67,10 @@ export function lotPay(contract: Contract, lot: Lot, delivered: number | null): 
 }
 
 function checkDelivery({ hives, size }: Lot, came: number): void {
-  if (!Number.isInteger(came) || came < hives.length) {
-    throw new Refusal(`${came} hives delivered, and ${hives.length} of them are opened`);
+  if (!Number.isInteger(came))
+    throw new Refusal(`a delivery of ${came} hives: give a whole number`);
+  if (came < hives.length) {
+    throw new Refusal(`a delivery of ${plural(came, "hive")} cannot have ${hives.length} opened`);
   }
   if (came > size) {
     throw new Refusal(
@@ -79,13 +82,13 @@ function checkDelivery({ hives, size }: Lot, came: number): void {
 /** A short lot that is paid pro rata is settled as agreed, and the hives that are missing taken off. */
 function linesOf(contract: Contract, lot: Lot, came: number): Line[] {
   const missing = lot.size - came;
-  const short = `short delivery: ${missing} of ${lot.size} hives did not come`;
+  const short = `short delivery: ${missing} of ${plural(lot.size, "hive")} did not come`;
   if (missing > 0 && contract.shortDelivery === "refused") {
     return [remark(`${short}, and the lot is refused`)];
   }
   const count = countLot(contract, { ...lot, size: came });
   if (!count.underMet) {
-    return [remark(`load rejected: ${count.under} of ${count.opened} hives under the minimum`)];
+    return [remark(`load rejected: ${underOf(count)}`)];
   }
   const isProRata = missing > 0 && contract.shortDelivery === "pro rata";
   const size = isProRata ? lot.size : came;

@@ -1,5 +1,6 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex } from "@noble/hashes/utils.js";
+import { plural } from "./plural.js";
 import { quote, Refusal } from "./refusal.js";
 import { normalise } from "./text.js";
 
@@ -49,7 +50,9 @@ export function drawNames(
   }
   checkOnceEach(names, kind);
   if (howMany > names.length) {
-    throw new Refusal(`${howMany} ${kind}s are asked for, and the list has ${names.length}`);
+    throw new Refusal(
+      `the list has ${plural(names.length, kind)}, fewer than the ${howMany} asked for`,
+    );
   }
   const tickets = names.map((name) => ({ name, ticket: ticketOf(words, name) }));
   return tickets.sort((one, other) => (one.ticket < other.ticket ? -1 : 1)).slice(0, howMany);

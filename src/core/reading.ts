@@ -32,8 +32,9 @@ export function read(
   const text = normalise(cell);
   const words = tokens(text);
   const found =
-    (kind === "count" ? countOfDateText(text, words, writing.wholeFrames, inspected) : null) ??
-    readFigure(words, kind, writing, cell);
+    (kind === "count"
+      ? countOfDateText(text, words, quote(cell), writing.wholeFrames, inspected)
+      : null) ?? readFigure(words, kind, writing, cell);
   if (found === null) return refuse(cell, kind);
   const unmarked = words.every((w) => w.kind === "number");
   if (kind === "percent" && unmarked) refuseFraction(found.middle);
@@ -60,7 +61,7 @@ function refuseFraction(value: number): void {
   if (value <= 0 || value >= 1) return;
   const percent = +(value * 100).toPrecision(6);
   throw new Refusal(
-    `${value} where a percent is asked: is it ${percent} % or ${value} %? Write ${percent}, ` +
+    `${value} may be ${percent} % or ${value} %: write ${percent}, ` +
       `or say that percents are written as fractions`,
   );
 }

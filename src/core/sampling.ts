@@ -1,6 +1,7 @@
 import type { Contract } from "./contract.js";
 import { normalQuantile, tCdf } from "./distributions.js";
 import { countLot, type Lot } from "./lot.js";
+import { plural } from "./plural.js";
 import { halfWidth, heldUp, ratioOf, standardError, tailOf, type Ratio } from "./ratio.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
@@ -100,10 +101,9 @@ function methodOf(contract: Contract, lot: Lot, { kind, units, inLot }: Drawn, r
   const observer =
     contract.observerError === 0 ? "" : `; observers' error ${contract.observerError} % added`;
   if (lot.hives.length === lot.size) return `every hive was opened${observer}`;
-  const counting =
-    ratio.units === units.length ? "" : `, ${ratio.units} of which count in the average`;
+  const counting = ratio.units === units.length ? "" : `, ${ratio.units} counting in the average`;
   return (
-    `${units.length} of ${Math.round(inLot)} ${kind} drawn${counting}: Student's t for a finite lot, ` +
+    `${units.length} of ${plural(Math.round(inLot), kind.slice(0, -1))} drawn${counting}: Student's t for a finite lot, ` +
     `widened for skew, a typical spread counting as one of the ${kind}${observer}`
   );
 }

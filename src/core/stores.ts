@@ -100,6 +100,6 @@ export function checkUnit(text: string, unit: StoresUnit | "bees"): void {
       ? "kg"
       : null;
   if (written !== null && written !== unit) {
-    throw new Refusal(`${quote(text)} is in ${written}, and ${unit} was said`);
+    throw new Refusal(`${quote(text)} is in ${written}, and the unit given is ${unit}`);
   }
 }

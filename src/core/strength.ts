@@ -1,5 +1,5 @@
 import { equivalent, type FrameSize } from "./comb.js";
-import { scale, sum, type Estimate } from "./estimate.js";
+import { checkPairs, scale, sum, type Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
 import { clusterCount } from "./seams.js";
 import { sources } from "./sources.js";
@@ -45,9 +45,7 @@ export function framesOfBees(
   frame: FrameSize,
 ): Estimate {
   const step = are === "sides" || are === "seams" ? 2 : 1;
-  if (columns.length % step !== 0) {
-    throw new Refusal(`${are} stand two and two, and there are ${columns.length} columns`);
-  }
+  if (step === 2) checkPairs(columns, are);
   const parts: Estimate[] = [];
   for (let k = 0; k < columns.length; k += step) {
     const first = columns[k]!;

@@ -18,14 +18,15 @@ export type ActionReader = (i: number, contract: Contract, hive: Hive) => Action
 const LEAST_FILL = 10;
 const SOLID = new Set(["solid", "good", "ok"]);
 const SPOTTY = new Set(["spotty", "patchy", "shot"]);
+const LIGHT = new Set(["light", "low", "feed", "needs feed", "hungry", "starving"]);
+const ENOUGH = new Set(["ok", "okay", "good", "fine", "fair", "medium", "heavy", "full", "plenty"]);
 const NORMAL = new Set(["normal", "ok", "no", "none", "n"]);
 
 /** @throws Refusal where a heading may be a sign and is not understood */
 export function actionReader(sheet: YardSheet): ActionReader {
   const [eggs, pattern, drone] = [sheet.sign("eggs"), sheet.sign("pattern"), sheet.sign("drone")];
-  const checked = onceEach((contract: Contract) =>
-    checkStoresUnit(sheet.column("stores"), contract),
-  );
+  const stores = sheet.column("stores");
+  const checked = onceEach((contract: Contract) => checkStoresUnit(stores, contract));
   return (i, contract, hive) => {
     try {
       checked(contract);
@@ -33,8 +34,10 @@ export function actionReader(sheet: YardSheet): ActionReader {
         eggs: eggs && eggsAt(eggs, i, contract),
         pattern: pattern && patternAt(pattern, i, contract),
         drone: drone && droneAt(drone, i, contract),
+        stores: hive.stores === null && stores ? storesAt(stores, i) : null,
       };
-      return actionOf(contract, hive, signs);
+      const queen = hive.queen ?? sheet.column("queen")?.judged(i) ?? null;
+      return actionOf(contract, { ...hive, queen }, signs);
     } catch (error) {
       return toCellError(error, "");
     }
@@ -67,6 +70,15 @@ function droneAt(column: HiveCells, i: number, writing: Writing): Signs["drone"]
     if (NORMAL.has(word)) return "normal";
     const place = PLACES.find((known) => known === word);
     return place ?? column.estimate(i, 0, "percent", writing, null)!;
+  });
+}
+
+/** The word in place of a figure. */
+function storesAt(column: HiveCells, i: number): Signs["stores"] {
+  return signAt(column, i, (word) => {
+    if (LIGHT.has(word)) return "light";
+    if (ENOUGH.has(word)) return "enough";
+    throw new Refusal(`${quote(word)} stands where a figure, "light" or "ok" was expected`);
   });
 }
 

@@ -1,6 +1,7 @@
 import { beganBy, beganByAmounts, type Began } from "../core/brood-start.js";
 import { casteOf, development, stageOf } from "../core/clock.js";
 import { daysAhead, lotStart, type LotStart } from "../core/days-ahead.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { toCellError, type Cell } from "./cells.js";
@@ -90,7 +91,7 @@ function partOf(
       return least;
     case "note": {
       const basis = byAmounts ? "by the amounts, if laying was steady" : "by the oldest brood seen";
-      return most === null ? `at least ${shown(least)} days, ${basis}` : basis;
+      return most === null ? `at least ${plural(shown(least), "day")}, ${basis}` : basis;
     }
   }
 }
@@ -221,8 +222,9 @@ function row(
 
 function verdict(low: number | null, high: number | null, first: string): string {
   if (low === null && high === null) return "both are past the clock: neither is shown to be ahead";
-  if (low !== null && low > 0) return `ahead of ${first} by at least ${shown(low)} days`;
-  if (high !== null && high < 0) return `behind ${first} by at least ${shown(-high)} days`;
+  if (low !== null && low > 0) return `ahead of ${first} by at least ${plural(shown(low), "day")}`;
+  if (high !== null && high < 0)
+    return `behind ${first} by at least ${plural(shown(-high), "day")}`;
   return "not shown to be ahead or behind: the stages overlap";
 }
 
@@ -230,7 +232,7 @@ function pastOf({ pastClock }: LotStart, hives: number): string {
   if (pastClock === 0) return "";
   const { expected, earliest } = development("worker");
   return (
-    `${pastClock} of ${hives} hives past the clock: ${expected} days or more by the life table, ` +
+    `${pastClock} of ${plural(hives, "hive")} past the clock: ${expected} days or more by the life table, ` +
     `${shown(earliest)} as measured`
   );
 }

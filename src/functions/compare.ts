@@ -6,7 +6,7 @@ import { normalise } from "../core/text.js";
 import type { Kind } from "../core/kinds.js";
 import type { Cell } from "./cells.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
-import { checkRows, type HiveCells } from "./hive-cells.js";
+import { checkRows, checkSameRows, type HiveCells } from "./hive-cells.js";
 import { confidence, hives } from "./parameters.js";
 import { writtenParameters, yearOfRow } from "./written.js";
 
@@ -75,9 +75,7 @@ export function COMPARE(
     values,
     (names, frames, brood, capped, confidence, writing, inspected) => {
       checkRows([frames, brood, capped, inspected]);
-      if (names.rows !== frames.rows) {
-        throw new Refusal(`lots has ${names.rows} rows and frames has ${frames.rows}`);
-      }
+      checkSameRows(frames, names);
       const yearOf = yearOfRow(inspected, writing);
       const at = (column: HiveCells | null, i: number, kind: Kind): number[] =>
         column === null || column.isEmpty(i)
@@ -86,7 +84,7 @@ export function COMPARE(
       const found = new Map<string, LotFigures>();
       for (let i = 0; i < frames.rows; i++) {
         const name = names.text(i);
-        if (frames.isEmpty(i)) continue;
+        if (frames.isUncounted(i)) continue;
         if (name === null) throw new Refusal(`row ${i + 1} has frames and no lot`);
         const key = normalise(name);
         if (!found.has(key)) found.set(key, { name, frames: [], brood: [], capped: [] });

@@ -74,7 +74,7 @@ function checked(rows: Cell[][]): Cell[][] {
     for (let k = 0; k < row.length; k++) {
       const cell = row[k];
       if (typeof cell === "number" ? !Number.isFinite(cell) : cell === null || cell === undefined) {
-        row[k] = new CellError("#VALUE!", "no finite result came of these cells");
+        row[k] = new CellError("#VALUE!", "these cells gave no number: please tell us");
       }
     }
   }

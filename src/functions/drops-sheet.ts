@@ -6,7 +6,7 @@ import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { checkRows, type HiveCells } from "./hive-cells.js";
 import { dayAt } from "./dates.js";
-import { framesAt } from "./look.js";
+import { framesAt, standingAt } from "./look.js";
 import { checkSingle } from "./rows.js";
 import { yardSheet } from "./yard-sheet.js";
 
@@ -76,9 +76,11 @@ function listedHives(yard: unknown[][], contract: Contract, single: boolean): Li
   };
   return Array.from({ length: sheet.rows }, (_, i): Listed | null => {
     if (ids.isEmpty(i)) {
-      if (!looks.bees.isEmpty(i)) throw new Refusal(`row ${i + 2} has counts and no hive id`);
+      if (!looks.bees.isUncounted(i)) throw new Refusal(`row ${i + 2} has counts and no hive id`);
       return null;
     }
+    const standing = standingAt(looks, i);
+    if (standing === "gone") return null;
     const id = ids.text(i)!;
     const lot = lots?.text(i) ?? null;
     if (lots !== null && lot === null) throw new Refusal(`hive ${id} of row ${i + 2} has no lot`);
@@ -86,7 +88,8 @@ function listedHives(yard: unknown[][], contract: Contract, single: boolean): Li
     if (pallet === null && !single) {
       throw new Refusal(`hive ${id} of row ${i + 2} has no pallet`);
     }
-    const seen = looks.bees.isEmpty(i) ? null : framesAt(looks, i, contract);
+    const isOpened = standing === "opened" && !looks.bees.isEmpty(i);
+    const seen = isOpened ? framesAt(looks, i, contract) : null;
     return {
       id,
       lot: asFirstSpelled(lot ?? ""),

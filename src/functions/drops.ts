@@ -1,5 +1,6 @@
 import { placeOnDrops, type FilledDrop, type Spread } from "../core/drops.js";
 import { palletsOf, type Pallet } from "../core/pallets.js";
+import { plural } from "../core/plural.js";
 import type { Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
@@ -171,7 +172,7 @@ function rowOf(drop: FilledDrop, spread: Spread): Cell[] {
 function dropRemark({ hives, placed, average, least }: FilledDrop, spread: Spread): string {
   const misses = average !== null && average < least - 1e-9;
   const parts = [
-    placed < hives ? `${hives - placed} hives short of ${hives}` : "",
+    placed < hives ? `${plural(hives - placed, "hive")} short of ${hives}` : "",
     misses
       ? `under the ${least} asked${spread.leastCannotBe ? ": not all drops' least can be kept" : ", and no way to keep it was found"}`
       : "",
@@ -198,7 +199,7 @@ function remarkOf(spread: Spread, sheet: SheetHives, apart: boolean): string {
       ? "how near to the best is not known, since a least is not kept"
       : `the most even list may be under that by ${rounded3(over)} at most`;
   const parts = [
-    `weakest to strongest drop ${rounded3(range)} frames${apart ? ", within each lot" : ""}: ${best}`,
+    `weakest to strongest drop ${plural(rounded3(range), "frame")}${apart ? ", within each lot" : ""}: ${best}`,
     spread.drops.some(({ pallets }) => pallets.some((p) => p.opened < p.hives))
       ? "hives not opened are at their lot's average"
       : "",

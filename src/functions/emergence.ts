@@ -6,7 +6,7 @@ import { Refusal } from "../core/refusal.js";
 import { dateAt } from "./dates.js";
 import type { Cell } from "./cells.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
-import type { HiveCells } from "./hive-cells.js";
+import { checkSameRows, type HiveCells } from "./hive-cells.js";
 import { choice, frameSize, hives, number } from "./parameters.js";
 import { UNIT_KINDS, type BroodUnit } from "./stages.js";
 import { writtenParameter } from "./written.js";
@@ -103,12 +103,7 @@ function seenOn(seen: HiveCells, writing: Writing): number | null {
 /** Every stage has a row a hive: one row beside many would be added once, not once a hive. */
 function checkAllRows(columns: readonly (HiveCells | null)[]): void {
   const [first, ...others] = columns.filter((column) => column !== null);
-  for (const other of others) {
-    if (other.rows === first!.rows) continue;
-    throw new Refusal(
-      `${other.name} has ${other.rows} rows and ${first!.name} has ${first!.rows}: give the same rows of both`,
-    );
-  }
+  for (const other of others) checkSameRows(first!, other);
 }
 
 /** Cells of every row of a column together. */

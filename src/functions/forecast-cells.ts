@@ -2,6 +2,7 @@ import { adultLoss, SEASONS, type AdultLoss, type Season } from "../core/adult-l
 import { emergence, withLaying, type BroodInStage } from "../core/emergence.js";
 import type { Colony } from "../core/forecast.js";
 import { laying } from "../core/laying.js";
+import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";
 import { normalise } from "../core/text.js";
@@ -30,7 +31,9 @@ export const layingParameter = option<number | "today">("laying", 0, (value) => 
 /** Whole days from the one date to the other. */
 export function daysBetween(seen: number, on: number, name: string): number {
   if (on >= seen) return on - seen;
-  throw new Refusal(`${name}: the date lies ${seen - on} days before the hive was looked at`);
+  throw new Refusal(
+    `${name}: the date lies ${plural(seen - on, "day")} before the hive was looked at`,
+  );
 }
 
 /** A colony as it was looked at, with the laying that goes on. */
@@ -68,9 +71,9 @@ export function trustIn(
   ];
   if (days > most) parts.push(`${days} days are further than any of them`);
   if (goesOn === "today") parts.push("laying is taken to go on as today");
-  else if (goesOn > 0) parts.push(`laying is taken to go on at ${goesOn} eggs a day`);
+  else if (goesOn > 0) parts.push(`laying is taken to go on at ${plural(goesOn, "egg")} a day`);
   else if (days > BROOD_DAYS) parts.push("bees from eggs that are not laid yet are left out");
-  if (space !== null) parts.push(`no hive is taken to outgrow ${space} frames`);
+  if (space !== null) parts.push(`no hive is taken to outgrow ${plural(space, "frame")}`);
   return parts.join("; ");
 }
 

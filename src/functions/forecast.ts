@@ -246,7 +246,9 @@ export function FORECAST_DAYS(
     const from = dateAt(seen, 0, writing);
     if (from === null) throw new Refusal("seen is blank, and the forecast begins there");
     checkRows([bees, brood, cover, open, eggs]);
-    const opened = Array.from({ length: bees.rows }, (_, i) => i).filter((i) => !bees.isEmpty(i));
+    const opened = Array.from({ length: bees.rows }, (_, i) => i).filter(
+      (i) => !bees.isUncounted(i),
+    );
     if (opened.length === 0) throw new Refusal("frames: no hive is opened");
     const last = days ?? DAYS;
     const of = opened.length > 1 ? "lots" : "hives";

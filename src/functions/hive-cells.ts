@@ -1,9 +1,11 @@
+import { absenceOf, type Absence } from "../core/absence.js";
 import { isOneBox } from "../core/boxes.js";
 import { refuseSeams, refuseTooMany } from "../core/combs-written.js";
 import { isDateSerial } from "../core/date-count.js";
 import { exactly, type Estimate } from "../core/estimate.js";
 import { asksWhetherSeen } from "../core/headings.js";
 import type { Kind } from "../core/kinds.js";
+import { plural } from "../core/plural.js";
 import { read } from "../core/reading.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { dayOfSerial } from "../core/serial.js";
@@ -12,8 +14,12 @@ import type { Writing } from "../core/writing.js";
 import { CellError, isBlank, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 
 const YES = new Set(
-  "yes y true seen eggs laying present ok queenright qr right 1 x ✓ ✔".split(" "),
+  "yes y true seen eggs laying present ok queenright qr right 1 x ✓ ✔ q q+ marked clipped".split(
+    " ",
+  ),
 );
+/** A queen that bears a dot was seen: the colours by which years are marked. */
+const DOT = /^(?:white|yellow|red|green|blue)(?: \d+)?$/;
 const NO = new Set([
   "no",
   "n",
@@ -21,15 +27,22 @@ const NO = new Set([
   "none",
   "queenless",
   "ql",
+  "q-",
+  "no queen",
   "not laying",
   "virgin",
   "missing",
   "dead",
+  "drone layer",
+  "dl",
+  "laying worker",
+  "laying workers",
+  "lw",
 ]);
 /** Under a heading that asks whether she was seen this says no more than that she was not. */
 const NOT_SEEN = new Set(["no", "n", "false", "none"]);
 const NONE = exactly(0);
-const UNJUDGED = new Set(["?", "not seen", "not looked"]);
+const UNJUDGED = new Set(["?", "q?", "not seen", "not looked", "cells", "queen cells", "qc"]);
 
 /** What texts were read as, for as long as they are read in the same way. */
 interface TextsRead {
@@ -82,6 +95,30 @@ export class HiveCells {
   isEmpty(i: number): boolean {
     for (let k = 0; k < this.width; k++) if (!isBlankOrZero(this.raw(i, k))) return false;
     return true;
+  }
+
+  /** Nothing at all is written in the row, not even a 0. */
+  isBlank(i: number): boolean {
+    for (let k = 0; k < this.width; k++) if (!isBlank(this.raw(i, k))) return false;
+    return true;
+  }
+
+  /** Why there is no count, where words say so and no cell of the row says a figure; else null. */
+  absence(i: number): Absence | null {
+    let found: Absence | null = null;
+    for (let k = 0; k < this.width; k++) {
+      const cell = this.raw(i, k);
+      if (isBlankOrZero(cell)) continue;
+      const said = typeof cell === "string" ? absenceOf(cell) : null;
+      if (said === null) return null;
+      if (found !== "gone") found = said;
+    }
+    return found;
+  }
+
+  /** Nothing was counted: the row is empty, or says why. */
+  isUncounted(i: number): boolean {
+    return this.isEmpty(i) || this.absence(i) !== null;
   }
 
   /** The cell, null where it is blank; an error that stands in the sheet is passed on. */
@@ -155,7 +192,7 @@ export class HiveCells {
     const cell = this.cell(i);
     if (cell === null || cell === 0) return null;
     const word = normalise(String(cell));
-    if (YES.has(word)) return true;
+    if (YES.has(word) || DOT.test(word)) return true;
     if (NOT_SEEN.has(word) && asksWhetherSeen(this.name)) return null;
     if (NO.has(word)) return false;
     if (UNJUDGED.has(word)) return null;
@@ -232,7 +269,7 @@ export function eachHive<T extends number | string | boolean | CellError>(
   const first = columns[0]!;
   checkRows(columns);
   return Array.from({ length: first.rows }, (_, i) => {
-    if (first.isEmpty(i)) return Array<string>(width).fill("");
+    if (first.isUncounted(i)) return Array<string>(width).fill("");
     try {
       return body(i);
     } catch (error) {
@@ -244,12 +281,16 @@ export function eachHive<T extends number | string | boolean | CellError>(
 /** Refuses columns that do not go together: the same rows as the first, or one row for all. */
 export function checkRows([first, ...others]: readonly (HiveCells | null)[]): void {
   for (const other of others) {
-    if (other && first && other.rows !== first.rows && other.rows !== 1) {
-      throw new Refusal(
-        `${other.name} has ${other.rows} rows and ${first.name} has ${first.rows}: give the same rows of both`,
-      );
-    }
+    if (other && first && other.rows !== 1) checkSameRows(first, other);
   }
+}
+
+/** Refuses a column that has not a row for each of the first. */
+export function checkSameRows(first: HiveCells, other: HiveCells): void {
+  if (other.rows === first.rows) return;
+  throw new Refusal(
+    `${other.name} has ${plural(other.rows, "row")} and ${first.name} has ${first.rows}: give the same rows of both`,
+  );
 }
 
 /**

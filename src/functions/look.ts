@@ -1,3 +1,4 @@
+import type { Absence } from "../core/absence.js";
 import { broodOfBoxes, type Brood } from "../core/brood.js";
 import type { FrameSize } from "../core/comb.js";
 import type { Contract } from "../core/contract.js";
@@ -5,8 +6,8 @@ import { exactly, sum, type Estimate } from "../core/estimate.js";
 import type { Hive } from "../core/grade.js";
 import { framesOfBees, type BeeColumns } from "../core/strength.js";
 import type { Writing } from "../core/writing.js";
-import { Refusal } from "../core/refusal.js";
-import { isBlankOrZero } from "./cells.js";
+import { quote, Refusal } from "../core/refusal.js";
+import { CellError, isBlankOrZero } from "./cells.js";
 import type { HiveCells } from "./hive-cells.js";
 import { checkUnitsWritten } from "./stores-unit.js";
 
@@ -24,20 +25,54 @@ export interface LookColumns {
   /** The frame in each box, of the bees' columns and of the brood's. */
   readonly beeFrames: (contract: Contract) => readonly FrameSize[];
   readonly broodFrames: (contract: Contract) => readonly FrameSize[];
-  /** A hive with an id was opened: a blank of its figures is none, not unjudged. */
+  /** Of an opened hive with an id a blank of brood or stores is none, not unjudged. */
   readonly blankIsNone: boolean;
+}
+
+/**
+ * How the hive of a named row stands: opened, listed and not opened, or no longer in the lot. Bees
+ * that are blank were not looked for; a 0 is none.
+ *
+ * @throws Refusal where the bees are blank and the hive was looked into all the same
+ */
+export function standingAt({ bees, brood, queen }: LookColumns, i: number): "opened" | Absence {
+  const absence = bees.absence(i);
+  if (absence !== null) return absence;
+  if (!bees.isBlank(i)) return "opened";
+  const judged = [brood, queen].find((column) => column !== null && !column.isUncounted(i));
+  if (!judged) return "not opened";
+  return bees.named(i, 0, () => {
+    throw new Refusal(
+      `blank, and ${quote(judged.name)} is not: write none where there are no bees, dead for a ` +
+        "dead-out, or not opened",
+    );
+  });
 }
 
 /** Reads one row as a hive under a contract, by whose terms its figures are written. */
 export function hiveAt(columns: LookColumns, i: number, contract: Contract): Hive {
   const year = columns.inspected?.year(i, contract) ?? null;
   const frames = framesAt(columns, i, contract);
+  const isChosen = !columns.bees.isOfSheet;
   return {
     frames,
     brood: broodAt(columns, i, contract, year),
-    queen: columns.queen?.judged(i) ?? null,
-    stores: storesAt(columns, i, contract, year),
+    queen: readIf(isChosen || contract.layingQueen, () => columns.queen?.judged(i) ?? null),
+    stores: readIf(isChosen || contract.stores > 0, () => storesAt(columns, i, contract, year)),
   };
+}
+
+/**
+ * What stands in the sheet, and no contract asks, keeps no hive from its grade: what of it cannot be
+ * read is not judged.
+ */
+function readIf<T>(isAsked: boolean, read: () => T): T | null {
+  try {
+    return read();
+  } catch (error) {
+    if (isAsked || !(error instanceof CellError || error instanceof Refusal)) throw error;
+    return null;
+  }
 }
 
 /** Frames of bees of a row, in the contract's frame. */

@@ -1,5 +1,6 @@
 import type { Contract } from "../core/contract.js";
 import { lotForecast, type LotForecast } from "../core/lot-forecast.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { isBlankOrZero, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
@@ -7,7 +8,7 @@ import { answer, optional, type SheetFunction } from "./declare.js";
 import { dateOf } from "./dates.js";
 import { layingParameter, seasonParameter, trustIn } from "./forecast-cells.js";
 import { HiveCells } from "./hive-cells.js";
-import { looksOfSheet } from "./lot-sheet.js";
+import { hivesListed, looksOfSheet } from "./lot-sheet.js";
 import { block, number, text } from "./parameters.js";
 
 const parameters = [
@@ -44,9 +45,9 @@ const HEADINGS = [
  * @example =COMB.LOT_FORECAST(A1:K61,DATE(2026,4,10),160,Terms,"Cherry","Shed") gives one row under a heading.
  * @customfunction LOT_FORECAST
  * @helpurl https://localhost:3000/help.html#LOT_FORECAST
- * @param yard The yard sheet with its heading row and a date column, one opened hive a row; with the lot given, also with other lots in it.
+ * @param yard The yard sheet with its heading row and a date column, one hive a row; with the lot given, also with other lots in it.
  * @param on Dates to forecast, a row or a column of them.
- * @param lot_size Hives in the lot, opened or not; left out where every hive was opened.
+ * @param lot_size Hives in the lot, opened or not; left out where all of them stand in the sheet.
  * @param terms The Terms table with its heading row; left out for a published standard.
  * @param contract The contract's heading in the Terms table, or a published standard's name.
  * @param lot The lot's name in the sheet's lot column; left out where the sheet holds one lot.
@@ -73,9 +74,10 @@ export function LOT_FORECAST(
     (yard, on, size, terms, name, lotName, season, laying, space) => {
       const contract = contractNamed(terms, name);
       const looks = looksOfSheet(yard, contract, lotName);
+      const inLot = size ?? hivesListed(yard, contract, lotName);
       const asked = contract.averageFrames;
       const rows = datesOf(on, contract).map((date): Cell[] => {
-        const told = lotForecast(contract, looks, size, date, {
+        const told = lotForecast(contract, looks, inLot, date, {
           season,
           laying,
           space,
@@ -116,7 +118,7 @@ function noteOn(
 ): string {
   const parts = [
     trustIn(first, laying, space, "lots"),
-    `${counted} hives count in the average`,
+    `in the average: ${plural(counted, "hive")}`,
     sampled ? "" : "every hive was opened: no sampling error is in the band",
     "brood taken as of all stages",
   ];

@@ -1,7 +1,8 @@
 import { shownApart } from "../core/apart.js";
 import type { Contract } from "../core/contract.js";
-import { countLot, type Lot, type LotCount } from "../core/lot.js";
+import { countLot, underOf, type Lot, type LotCount } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { lotAverage, type LotAverage } from "../core/sampling.js";
 import { shareUnder } from "../core/share.js";
@@ -40,7 +41,7 @@ export function gradeLines(contract: Contract, lot: Lot): LotLine[] {
 function openedRemark({ hives, size }: Lot, { opened }: LotCount): string {
   if (opened === size) return "every hive of the lot";
   const pallets = new Set(hives.map((hive) => hive.pallet).filter((pallet) => pallet !== null));
-  const on = pallets.size > 0 ? `, on ${pallets.size} pallets` : "";
+  const on = pallets.size > 0 ? `, on ${plural(pallets.size, "pallet")}` : "";
   return `${percent(opened / size)} of the lot${on}`;
 }
 
@@ -57,13 +58,11 @@ function averageRemark(contract: Contract, { counted }: LotCount): string {
   const cap = contract.mostFrames > 0 ? `, each at most ${contract.mostFrames}` : "";
   const asked =
     contract.averageFrames > 0 ? `${contract.averageFrames} asked` : "no average is asked";
-  return `of ${counted} hives${cap}; ${asked}`;
+  return `of ${plural(counted, "hive")}${cap}; ${asked}`;
 }
 
-function reason(
-  contract: Contract,
-  { average, averageMet, underMet, under, opened }: LotCount,
-): string {
+function reason(contract: Contract, count: LotCount): string {
+  const { average, averageMet, underMet } = count;
   const parts = [];
   if (contract.averageFrames > 0) {
     const asked = contract.averageFrames;
@@ -72,9 +71,7 @@ function reason(
     parts.push(`${is}, ${averageMet ? "at least" : "under"} the ${asked} asked`);
   }
   if (contract.underMinimum === "rejects the load") {
-    parts.push(
-      `${under} of ${opened} hives under the minimum ${underMet ? "are forgiven" : "are too many"}`,
-    );
+    parts.push(`${underOf(count)}: ${underMet ? "forgiven" : "too many"}`);
   }
   return parts.length === 0 ? "the contract asks nothing of the lot as a whole" : parts.join("; ");
 }

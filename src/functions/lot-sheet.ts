@@ -3,14 +3,15 @@ import { lotOf, type Look, type Lot } from "../core/lot.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { dayAt } from "./dates.js";
-import { hiveAt } from "./look.js";
-import { yardSheet } from "./yard-sheet.js";
+import { isBlank } from "./cells.js";
+import { hiveAt, standingAt } from "./look.js";
+import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
 /**
  * The opened hives of one lot of a yard sheet.
  *
  * @param lot - the lot's name in the sheet's lot column; null takes every row
- * @param size - hives in the lot, opened or not; null where every hive was opened
+ * @param size - hives in the lot, opened or not; null where all of them stand in the sheet
  */
 export function lotOfSheet(
   yard: unknown[][],
@@ -18,7 +19,20 @@ export function lotOfSheet(
   lot: string | null,
   size: number | null,
 ): Lot {
-  return lotOf(contract, readLooks(yard, contract, lot), size);
+  const looks = readLooks(yard, contract, lot);
+  return lotOf(contract, looks, size ?? hivesListed(yard, contract, lot));
+}
+
+/** Hives of a lot that stand in the sheet, opened or not, each once. */
+export function hivesListed(yard: unknown[][], contract: Contract, lot: string | null): number {
+  const sheet = yardSheet(yard);
+  const ids = sheet.column("hive")!;
+  const looks = sheet.looks(contract);
+  const listed = new Set<string>();
+  for (const i of rowsOf(sheet, lot)) {
+    if (!ids.isEmpty(i) && looks.bees.absence(i) !== "gone") listed.add(ids.text(i)!);
+  }
+  return listed.size;
 }
 
 /** A look with the row of the sheet that it stands in, counted from 1 under the headings. */
@@ -47,23 +61,16 @@ function* readLooks(
   const sheet = yardSheet(yard);
   const looks = sheet.looks(contract);
   const ids = sheet.column("hive")!;
-  const [lots, pallets, dates] = [
-    sheet.column("lot"),
-    sheet.column("pallet"),
-    sheet.column("date"),
-  ];
-  if (lot !== null && lots === null) {
-    throw new Refusal(`lot ${quote(lot)} is asked for, and the sheet has no lot column`);
-  }
-  const wanted = lot === null ? null : normalise(lot);
-  let found = 0;
-  for (let i = 0; i < sheet.rows; i++) {
-    if (wanted !== null && normalise(lots!.text(i) ?? "") !== wanted) continue;
+  const [pallets, dates] = [sheet.column("pallet"), sheet.column("date")];
+  let [found, zeros] = [0, 0];
+  for (const i of rowsOf(sheet, lot)) {
     if (ids.isEmpty(i)) {
-      if (!looks.bees.isEmpty(i)) throw new Refusal(`row ${i + 2} has counts and no hive id`);
+      if (!looks.bees.isUncounted(i)) throw new Refusal(`row ${i + 2} has counts and no hive id`);
       continue;
     }
+    if (standingAt(looks, i) !== "opened") continue;
     found++;
+    if (looks.bees.isEmpty(i)) zeros++;
     yield {
       id: ids.text(i)!,
       pallet: pallets?.text(i) ?? null,
@@ -75,4 +82,33 @@ function* readLooks(
   if (lot !== null && found === 0) {
     throw new Refusal(`no opened hive stands in the lot ${quote(lot)}`);
   }
+  checkZeros(zeros, found, yard);
+}
+
+/** The rows of a lot, all where none is asked for. */
+function* rowsOf(sheet: YardSheet, lot: string | null): Generator<number, void> {
+  const lots = sheet.column("lot");
+  if (lot !== null && lots === null) {
+    throw new Refusal(`lot ${quote(lot)} is asked for, and the sheet has no lot column`);
+  }
+  const wanted = lot === null ? null : normalise(lot);
+  for (let i = 0; i < sheet.rows; i++) {
+    if (wanted === null || normalise(lots!.text(i) ?? "") === wanted) yield i;
+  }
+}
+
+/** Fewer dead-outs than this, each typed as 0, are believed. */
+const MANY_ZEROS = 3;
+
+/**
+ * Some Excels hand a blank cell on as 0. Where no cell of the sheet came as a blank, many a 0 may be
+ * a hive that nobody opened, and is not counted as empty in silence.
+ */
+function checkZeros(zeros: number, opened: number, yard: unknown[][]): void {
+  if (zeros < MANY_ZEROS || zeros * 4 < opened) return;
+  if (yard.some((row) => row.some(isBlank))) return;
+  throw new Refusal(
+    `${zeros} of ${opened} hives have 0 bees, and their cells may be blank: write none or dead ` +
+      "where there are no bees, and not opened where nobody looked",
+  );
 }

@@ -24,8 +24,8 @@ const parameters = [
  * @example =COMB.LOT(A1:K61,160,Terms,"Cherry","Shed") for 20 opened of 160.
  * @customfunction LOT
  * @helpurl https://localhost:3000/help.html#LOT
- * @param yard The yard sheet with its heading row, one opened hive a row; with the lot given, also with other lots in it.
- * @param lot_size Hives in the lot, opened or not; left out where every hive was opened.
+ * @param yard The yard sheet with its heading row, one hive a row; with the lot given, also with other lots in it.
+ * @param lot_size Hives in the lot, opened or not; left out where all of them stand in the sheet.
  * @param terms The Terms table with its heading row; left out for a published standard.
  * @param contract The contract's heading in the Terms table, or a published standard's name.
  * @param lot The lot's name in the sheet's lot column; left out where the sheet holds one lot.

@@ -7,6 +7,7 @@ import {
   type Plan,
   type Standing,
 } from "../core/open-more.js";
+import { plural } from "../core/plural.js";
 import { read } from "../core/reading.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";
@@ -136,7 +137,9 @@ function openedInOrder(
   checkSingle([pallets]);
   checkRows([frames, pallets, inspected]);
   const yearOf = yearOfRow(inspected, writing);
-  const rows = Array.from({ length: frames.rows }, (_, i) => i).filter((i) => !frames.isEmpty(i));
+  const rows = Array.from({ length: frames.rows }, (_, i) => i).filter(
+    (i) => !frames.isUncounted(i),
+  );
   const strengths = rows.map((i) => sum(frames.estimates(i, "count", writing, yearOf(i))).middle);
   if (pallets === null) return { strengths, hives: rows.length };
   const names = rows.map((i) => {
@@ -152,32 +155,28 @@ function checkSize(size: number | null, opened: number): void {
     throw new Refusal(`size: ${size} hives: give a whole number`);
   }
   if (size !== null && size < opened) {
-    throw new Refusal(`size: a lot of ${count(size, "hive")}, and ${opened} are opened`);
+    throw new Refusal(`size: a lot of ${plural(size, "hive")} cannot have ${opened} opened`);
   }
 }
 
 function noteOn(now: Standing, plan: Plan, opened: number, unit: string): string {
   const since = opened - now.opened;
   const parts = [verdictNote(now, plan, unit), OWN_CHECK];
-  if (since > 0) parts.splice(1, 0, `${count(since, unit)} opened since do not change it`);
+  if (since > 0) parts.splice(1, 0, `nothing is changed by ${plural(since, unit)} opened since`);
   return parts.join("; ");
 }
 
 function verdictNote({ verdict, opened, more }: Standing, plan: Plan, unit: string): string {
   const { good, bad, alpha, beta, size } = plan;
   const all = opened >= size;
-  const after = `${verdict} after ${count(opened, unit)}`;
+  const after = `${verdict} after ${plural(opened, unit)}`;
   if (all) return `${after}, all of the lot: held against ${(good + bad) / 2}, between the levels`;
   if (verdict === "pass") return `${after}: a lot of ${bad} would, by a chance of ${percent(beta)}`;
   if (verdict === "fail")
     return `${after}: a lot of ${good} would, by a chance of ${percent(alpha)}`;
   if (verdict === "undecided") return `${after}, the most to open: neither level is shown`;
   if (opened < 2) return `two ${unit}s are the least that tell how much they differ`;
-  return `open ${count(more, unit)} more if they go on at this average, fewer if better or worse`;
-}
-
-function count(n: number, unit: string): string {
-  return `${n} ${unit}${n === 1 ? "" : "s"}`;
+  return `open ${plural(more, unit)} more if they go on at this average, fewer if better or worse`;
 }
 
 function percent(share: number): string {

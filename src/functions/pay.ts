@@ -3,6 +3,7 @@ import { hivePay } from "../core/fees.js";
 import type { Hive } from "../core/grade.js";
 import { lotOf, type Lot, type OpenedHive } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import type { Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
@@ -85,8 +86,8 @@ const lotParameters = [
  * @example =COMB.LOT_PAY(A1:K61,160,Terms,"Cherry","Shed") for 20 opened of 160.
  * @customfunction LOT_PAY
  * @helpurl https://localhost:3000/help.html#LOT_PAY
- * @param yard The yard sheet with its heading row, one opened hive a row; with the lot given, also with other lots in it.
- * @param lot_size Hives agreed, opened or not; left out where every hive was opened.
+ * @param yard The yard sheet with its heading row, one hive a row; with the lot given, also with other lots in it.
+ * @param lot_size Hives agreed, opened or not; left out where all of them stand in the sheet.
  * @param terms The Terms table with its heading row, with a base fee or the grades' fees.
  * @param contract The contract's heading in the Terms table.
  * @param lot The lot's name in the sheet's lot column; left out where the sheet holds one lot.
@@ -116,7 +117,7 @@ export function LOT_PAY(
 export function settlement(contract: Contract, lot: Lot, delivered: number | null): Cell[][] {
   const pay = lotPay(contract, lot, delivered);
   const { deposit: percent, balanceDays: days, currency } = contract;
-  const due = days > 0 ? `, due ${days} days after the inspection` : "";
+  const due = days > 0 ? `, due ${plural(days, "day")} after the inspection` : "";
   const balance = pay.balance < 0 ? "balance, to be paid back" : `balance${due}`;
   return [
     ["Settlement", "Quantity", "Rate", currency === "" ? "Amount" : `Amount, ${currency}`],

@@ -1,4 +1,5 @@
 import { checkOnceEach, drawNames, type Ticket } from "../core/pick.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import type { Cell } from "./cells.js";
@@ -82,7 +83,7 @@ function listedHives(ids: HiveCells, pallets: HiveCells | null): ListedHive[] {
 function drawHives(hives: readonly ListedHive[], howMany: number, words: Words): Cell[][] {
   const ids = hives.map(({ id }) => id);
   const drawn = drawNames(ids, howMany, words, "hive");
-  const heading = ["Hive", drawnBy(words, `${howMany} of ${ids.length} hives`)];
+  const heading = ["Hive", drawnBy(words, `${howMany} of ${plural(ids.length, "hive")}`)];
   const cells = new Map(hives.map(({ id, cell }) => [id, cell]));
   return [heading, ...drawn.map((hive) => [cells.get(hive.name)!, digits(hive)])];
 }
@@ -95,7 +96,11 @@ function drawPallets(hives: readonly ListedHive[], howMany: number, words: Words
     onPallet.set(key, [...(onPallet.get(key) ?? []), hive]);
   }
   const drawn = drawNames([...onPallet.keys()], howMany, words, "pallet");
-  const heading = ["Hive", "Pallet", drawnBy(words, `${howMany} of ${onPallet.size} pallets`)];
+  const heading = [
+    "Hive",
+    "Pallet",
+    drawnBy(words, `${howMany} of ${plural(onPallet.size, "pallet")}`),
+  ];
   const rows = drawn.flatMap((pallet) =>
     byId(onPallet.get(pallet.name)!).map((hive) => [hive.cell, hive.pallet, digits(pallet)]),
   );

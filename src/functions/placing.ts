@@ -8,6 +8,7 @@ import {
 } from "../core/hives-needed.js";
 import { rounded, scale } from "../core/estimate.js";
 import { loadsOf, type Loads } from "../core/loads.js";
+import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";
 import type { Cell } from "./cells.js";
@@ -114,8 +115,8 @@ function ownRateOf(
     most: rate / acresIn(unit),
     note:
       hives === null
-        ? `${rounded(frames!)} frames ${an}, hives of ${rounded(framesEach!)}`
-        : `${rounded(hives)} hives ${an}, as given`,
+        ? `${plural(rounded(frames!), "frame")} ${an}, hives of ${rounded(framesEach!)}`
+        : `${plural(rounded(hives), "hive")} ${an}, as given`,
   };
 }
 
@@ -193,9 +194,13 @@ export function LOADS(
     const loads = loadsOf(hives, { stacks, sides, high, onPallet }, weight);
     return [
       ["Hives a load", loads.aLoad, lessOf(loads)],
-      ["By space", loads.bySpace, `${stacks} stacks x ${sides} sides x ${high} high x ${onPallet}`],
+      [
+        "By space",
+        loads.bySpace,
+        `${plural(stacks, "stack")} x ${plural(sides, "side")} x ${high} high x ${onPallet}`,
+      ],
       ["By weight", loads.byWeight ?? "", weightRemark(loads, weight, onPallet)],
-      ["Loads", loads.loads, `of ${hives} hives${partPallet(hives, onPallet)}`],
+      ["Loads", loads.loads, `of ${plural(hives, "hive")}${partPallet(hives, onPallet)}`],
       ["Hives on the last load", loads.onLast, ""],
     ] satisfies Row[];
   });

@@ -1,5 +1,6 @@
 import type { Contract } from "../core/contract.js";
 import type { Lot } from "../core/lot.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { lotAverage, lotChance } from "../core/sampling.js";
 import { sources } from "../core/sources.js";
@@ -36,8 +37,8 @@ const chanceParameters = [
  * @example =COMB.LOT_CHANCE(A1:K61,160,Terms,"Cherry","Shed") for 20 opened of 160.
  * @customfunction LOT_CHANCE
  * @helpurl https://localhost:3000/help.html#LOT_CHANCE
- * @param yard The yard sheet with its heading row, one opened hive a row; with the lot given, also with other lots in it.
- * @param lot_size Hives in the lot, opened or not; left out where every hive was opened.
+ * @param yard The yard sheet with its heading row, one hive a row; with the lot given, also with other lots in it.
+ * @param lot_size Hives in the lot, opened or not; left out where all of them stand in the sheet.
  * @param terms The Terms table with its heading row; left out for a published standard.
  * @param contract The contract's heading in the Terms table, or a published standard's name.
  * @param lot The lot's name in the sheet's lot column; left out where the sheet holds one lot.
@@ -120,12 +121,18 @@ export function TO_OPEN(
       const { units, hives, margin: reached } = toOpen(plan, margin, confidence);
       const byPallet = plan.kind === "pallets";
       const pallets: Row[] = byPallet
-        ? [["Pallets to open", units, `of ${plan.inLot}, ${round(plan.hivesOnUnit)} hives each`]]
+        ? [
+            [
+              "Pallets to open",
+              units,
+              `of ${plan.inLot}, ${plural(round(plan.hivesOnUnit), "hive")} each`,
+            ],
+          ]
         : [];
       return [
         ["Hives to open", hives, `in all, of ${size} in the lot`],
         ...pallets,
-        ["Still to open", Math.max(0, hives - opened), `${opened} are opened`],
+        ["Still to open", Math.max(0, hives - opened), `${opened} opened so far`],
         ["Margin, frames", reached, `either way, at ${confidence} %; ${margin} asked`],
         ["Spread, frames", plan.spread, spreadRemark(plan, opened)],
         ["Note", "", noteOn(units, plan)],

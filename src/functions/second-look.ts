@@ -5,7 +5,7 @@ import { Refusal } from "../core/refusal.js";
 import type { Writing } from "../core/writing.js";
 import type { Cell } from "./cells.js";
 import { answer, type SheetFunction } from "./declare.js";
-import { checkRows, type HiveCells } from "./hive-cells.js";
+import { checkRows, checkSameRows, type HiveCells } from "./hive-cells.js";
 import { confidence, hives } from "./parameters.js";
 import { writtenParameters, yearOfRow } from "./written.js";
 
@@ -133,14 +133,10 @@ function pairsOf(
   inspected: HiveCells | null,
 ): Pair[] {
   checkRows([first, inspected]);
-  if (second.rows !== first.rows) {
-    throw new Refusal(
-      `${second.name} has ${second.rows} rows and ${first.name} has ${first.rows}: give the same rows of both`,
-    );
-  }
+  checkSameRows(first, second);
   const yearOf = yearOfRow(inspected, writing);
   const at = (column: HiveCells, i: number): number | null =>
-    column.isEmpty(i) ? null : sum(column.estimates(i, "count", writing, yearOf(i))).middle;
+    column.isUncounted(i) ? null : sum(column.estimates(i, "count", writing, yearOf(i))).middle;
   return Array.from({ length: first.rows }, (_, i) => ({
     row: i + 1,
     first: at(first, i),

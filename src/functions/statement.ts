@@ -8,7 +8,7 @@ import { normalise } from "../core/text.js";
 import { CellError } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { countLines, saysFees, sureLines, type LotLine } from "./lot-lines.js";
-import { looksOfSheet } from "./lot-sheet.js";
+import { hivesListed, looksOfSheet } from "./lot-sheet.js";
 import { settlement } from "./pay.js";
 import { chanceNote } from "./sampling.js";
 import { chartOf, computedOf, hivesSection } from "./statement-hives.js";
@@ -37,7 +37,7 @@ export interface StatementAsk {
   readonly terms: unknown[][] | null;
   readonly contract: string | null;
   readonly lot: string | null;
-  /** Hives in the lot, or agreed; null where every hive was opened. */
+  /** Hives in the lot, or agreed; null where all of them stand in the sheet. */
   readonly size: number | null;
   /** Hives that came, where fewer than agreed. */
   readonly delivered: number | null;
@@ -71,7 +71,7 @@ export function lotStatement(ask: StatementAsk): Statement {
   }
   const contract = contractNamed(terms, ask.contract);
   const looks = looksOfSheet(yard, contract, ask.lot);
-  const lot = lotOf(contract, looks, size);
+  const lot = lotOf(contract, looks, size ?? hivesListed(yard, contract, ask.lot));
   const latest = latestLooks(looks);
   const days = daysOf(contract, latest);
   const rows = latest.map((look) => look.row);

@@ -1,5 +1,6 @@
 import { DEEP, equivalent } from "../core/comb.js";
 import { scale, sum, type Estimate } from "../core/estimate.js";
+import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { BEES_PER_FRAME, bees } from "../core/bees.js";
 import { clusterCount, framesOfSeams, SEAM_COVER, type SeamMonth } from "../core/seams.js";
@@ -109,7 +110,7 @@ export function SEAMS(
   return answer(seamParameters, values, (above, below, give, month, part, writing, inspected) => {
     if (below !== null && below.width !== above.width) {
       throw new Refusal(
-        `below has ${below.width} columns and above has ${above.width}: give one a box`,
+        `below has ${plural(below.width, "column")} and above has ${above.width}: give one a box`,
       );
     }
     const yearOf = yearOfRow(inspected, writing);

@@ -1,14 +1,14 @@
 import type { Contract } from "../core/contract.js";
 import { DEAD_OUT, NO_GRADE } from "../core/contract-check.js";
 import { exact, minus, toNumber } from "../core/exact.js";
-import { countLot, lotOf, type Lot, type LotCount } from "../core/lot.js";
+import { countLot, lotOf, underOf, type Lot, type LotCount } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
 import { contractWith, leavesHives, leavesReading } from "../core/what-if.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
 import { onceEach } from "./frames.js";
-import { looksOfSheet } from "./lot-sheet.js";
+import { hivesListed, looksOfSheet } from "./lot-sheet.js";
 import { block, number, text } from "./parameters.js";
 
 const parameters = [
@@ -39,10 +39,10 @@ interface Outcome {
  * @example =COMB.WHAT_IF(A1:K61,"average frames",{7;7.5;8},160,Terms,"Cherry","Shed") gives three rows under a heading.
  * @customfunction WHAT_IF
  * @helpurl https://localhost:3000/help.html#WHAT_IF
- * @param yard The yard sheet with its heading row, one opened hive a row; with the lot given, also with other lots in it.
+ * @param yard The yard sheet with its heading row, one hive a row; with the lot given, also with other lots in it.
  * @param term The label of one term as in the Terms table, such as "average frames" or "grade 1 fee".
  * @param values What to put there: a row or a column of thresholds, fees or words.
- * @param lot_size Hives agreed, opened or not; left out where every hive was opened.
+ * @param lot_size Hives agreed, opened or not; left out where all of them stand in the sheet.
  * @param terms The Terms table with its heading row; left out for a published standard.
  * @param contract The contract's heading in the Terms table, or a published standard's name.
  * @param lot The lot's name in the sheet's lot column; left out where the sheet holds one lot.
@@ -63,7 +63,7 @@ export function WHAT_IF(
     const looksOnce = onceEach((contract: Contract) => looksOfSheet(yard, contract, lotName));
     const judge = (contract: Contract): Lot => {
       const looks = looksOnce(leavesReading(term) ? now : contract);
-      return lotOf(contract, looks, size);
+      return lotOf(contract, looks, size ?? hivesListed(yard, now, lotName));
     };
     const judgeNow = onceEach(judge);
     const outcomes = values.flat().map((value): Outcome | CellError => {
@@ -146,10 +146,10 @@ function change(before: Outcome | CellError | undefined, pay: number | null): Ce
   return toNumber(minus(exact(pay), exact(was)));
 }
 
-function reason({ averageMet, underMet, under, opened }: LotCount): string {
+function reason(count: LotCount): string {
   const parts = [
-    averageMet ? "" : "the average is under what is asked",
-    underMet ? "" : `${under} of ${opened} hives under the minimum`,
+    count.averageMet ? "" : "the average is under what is asked",
+    count.underMet ? "" : underOf(count),
   ];
   return parts.filter((part) => part !== "").join("; ");
 }

@@ -10,6 +10,7 @@ import {
   type Role,
   type Sign,
 } from "../core/headings.js";
+import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { yardColumns } from "../core/yard-columns.js";
 import { isBlankOrZero } from "./cells.js";
@@ -70,7 +71,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
   const doubt = doubts.find((d) => DECIDING.has(d.role));
   if (doubt) {
     throw new Refusal(
-      `the heading ${quote(doubt.heading)} may hold ${doubt.role} or not: name it plainly, or leave its column out`,
+      `the heading ${quote(doubt.heading)} may or may not hold ${doubt.role}: rename it, or leave its column out`,
     );
   }
 
@@ -95,7 +96,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
       const doubt = doubts.find((d) => d.sign === sign);
       if (doubt) {
         throw new Refusal(
-          `the heading ${quote(doubt.heading)} may say of ${SIGN_NAMES[sign]} or not: name it plainly, or leave its column out`,
+          `the heading ${quote(doubt.heading)} may or may not tell of ${SIGN_NAMES[sign]}: rename it, or leave its column out`,
         );
       }
       return columns.has(sign) ? pick([columns.get(sign)!]) : null;
@@ -172,7 +173,9 @@ function refuseBeside({ role, heading, beside }: Doubt): void {
         `the row, or head the column ${quote(`Total ${role}`)}`,
     );
   }
-  const box = `${role[0]!.toUpperCase()}${role.slice(1)} top box`;
+  // Top and bottom say of seams from where they are seen.
+  const place = role.startsWith("seams") ? "box 1" : "top box";
+  const box = `${role[0]!.toUpperCase()}${role.slice(1)} ${place}`;
   throw new Refusal(
     `${quote(heading)} stands beside ${others} and names no box: head a box by its place, such as ` +
       `${quote(box)}, a total ${quote(`Total ${role}`)}, and what is not to be added ${quote(`${heading}, uncounted`)}`,
@@ -182,7 +185,7 @@ function refuseBeside({ role, heading, beside }: Doubt): void {
 function pairSeams(above: readonly number[], below: readonly number[], needed: boolean): number[] {
   if (needed && above.length !== below.length) {
     throw new Refusal(
-      `seams are counted from above in ${above.length} columns and from below in ${below.length}: give both for each box`,
+      `seams are counted from above in ${plural(above.length, "column")} and from below in ${below.length}: give both for each box`,
     );
   }
   return above.flatMap((k, i) => [k, below[i]!]);

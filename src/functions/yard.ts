@@ -1,3 +1,4 @@
+import type { Absence } from "../core/absence.js";
 import type { Action } from "../core/actions.js";
 import { cellsOfBrood } from "../core/brood.js";
 import type { Contract } from "../core/contract.js";
@@ -11,7 +12,7 @@ import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractOfRow } from "./contracts.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { checkRows } from "./hive-cells.js";
-import { hiveAt } from "./look.js";
+import { hiveAt, standingAt } from "./look.js";
 import { block, hives } from "./parameters.js";
 import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
@@ -19,7 +20,7 @@ import { yardSheet, type YardSheet } from "./yard-sheet.js";
 export interface Graded {
   readonly hive: Hive;
   readonly contract: Contract;
-  /** Nobody wrote any bees, which counts as none. */
+  /** A 0 stands for the bees, which may have been a blank. */
   readonly unwritten: boolean;
   /** Null where the grade hangs on something that nobody judged: then `open` says on what. */
   readonly grade: GradeOfHive | null;
@@ -116,9 +117,9 @@ const parameters = [
  * The computed columns of a whole yard sheet, in one spill beside it: strength, brood, grade, what is short, and a note.
  *
  * @remarks Give the sheet with its heading row; its columns are found by their headings (Hive,
- * Frames of bees or one column a box, Brood, Brood %, Queen, Stores, Date, Contract). A row with a
- * hive's id was opened, and a blank in it is none; a row without one stays blank. A row that cannot
- * be read has its error in its own cells and its reason in the note. Asked for action and reason, it
+ * Frames of bees or one column a box, Brood, Brood %, Queen, Stores, Date, Contract). A hive whose
+ * bees are blank, or say `not opened`, was not opened: only its note says so. Of one that was, a
+ * blank for brood or stores is none. A row without an id stays blank. A row that cannot be read has its error in its own cells and its reason in the note. Asked for action and reason, it
  * says of each opened hive what to do by the terms: place, hold back, combine or look again, with
  * feed beside it where it is light. Columns Eggs (yes or no), Brood pattern (solid, spotty, or percent
  * of cells filled) and Drone brood (together, scattered, normal, or percent) are read for that where
@@ -146,10 +147,13 @@ export function YARD_COLUMNS(
     const contractOf = contractOfRow(terms, contract ?? sheet.column("contract"));
     const acts = wanted.some((column) => OF_ACTION.includes(column)) ? actionReader(sheet) : null;
     const rows = Array.from({ length: sheet.rows }, (_, i) => {
-      if (ids.isEmpty(i))
-        return wanted.map((c) => (c === COLUMNS["note"] ? strayNote(sheet, i) : ""));
+      const noted = (note: string) => wanted.map((c) => (c === COLUMNS["note"] ? note : null));
+      if (ids.isEmpty(i)) return noted(strayNote(sheet, i)).map((cell) => cell ?? "");
       try {
         const graded = gradeAt(sheet, i, contractOf(i), acts);
+        if (typeof graded === "string") {
+          return noted(graded).map((cell, k) => cell ?? wanted[k]!.own?.(sheet, i) ?? "");
+        }
         return wanted.map((column) => column.own?.(sheet, i) ?? column.cell(graded));
       } catch (caught) {
         const error = toCellError(caught, `row ${i + 2}`);
@@ -161,13 +165,16 @@ export function YARD_COLUMNS(
   });
 }
 
+/** A hive that was opened, else the note on why it has no grade. */
 function gradeAt(
   sheet: YardSheet,
   i: number,
   contract: Contract,
   acts: ActionReader | null,
-): Graded {
+): Graded | string {
   const looks = sheet.looks(contract);
+  const standing = standingAt(looks, i);
+  if (standing !== "opened") return NOTES[standing];
   const hive = hiveAt(looks, i, contract);
   const unwritten = looks.bees.isEmpty(i);
   const action = acts && acts(i, contract, hive);
@@ -181,13 +188,18 @@ function gradeAt(
   }
 }
 
+const NOTES: Readonly<Record<Absence, string>> = {
+  "not opened": "not opened",
+  gone: "no longer in the lot",
+};
+
 function shortfall({ hive, contract, grade }: Graded): ReturnType<typeof shortOf> {
   return grade === null ? null : shortOf(contract, hive);
 }
 
 function noteOf({ hive, contract, unwritten, grade, open }: Graded): string {
   const parts = [
-    unwritten ? "no bees written: counted as none" : "",
+    unwritten ? "0 bees: counted as none" : "",
     hive.frames.note,
     hive.brood?.combs?.note ?? hive.brood?.fullFrames?.note ?? "",
     reasonOf(contract, hive, grade),

@@ -1,3 +1,5 @@
+import { plural } from "../core/plural.js";
+
 /** All that the pane says, in one place to be translated. A text with gaps is a function. */
 export const texts = {
   title: "Comb Tally",
@@ -98,25 +100,28 @@ export const texts = {
     lot: "Lot",
     size: "Hives in the lot",
     sizeHow:
-      "Opened or not. Left blank, every hive was opened. Move a threshold by its handle, with the " +
+      "Opened or not. Left blank, those in the sheet are all. Move a threshold by its handle, with the " +
       "arrow keys, or by typing: nothing is written until you save.",
     minimum: "minimum",
     average: "average",
     grade: (n: number) => `grade ${n}`,
-    chart: (hives: number) => `Frames of bees of ${hives} hives, with the contract’s thresholds`,
+    chart: (hives: number) =>
+      `Frames of bees of ${plural(hives, "hive")}, with the contract’s thresholds`,
     bar: (hives: number, from: number) =>
-      `${hives} ${hives === 1 ? "hive" : "hives"} from ${from} to under ${from + 1} frames`,
-    framesOf: (frames: number) => `${frames} frames`,
+      `${plural(hives, "hive")} from ${from} to under ${plural(from + 1, "frame")}`,
+    framesOf: (frames: number) => plural(frames, "frame"),
     byContract: "By the contract",
     met: "met",
     notMet: "not met",
-    averageIs: (average: string, asked: string) => `average ${average} of ${asked} frames asked`,
-    averageAlone: (average: string) => `average ${average} frames, none asked`,
+    averageIs: (average: string, asked: string) =>
+      `average ${average} of ${plural(asked, "frame")} asked`,
+    averageAlone: (average: string) => `average ${plural(average, "frame")}, none asked`,
     noneCounts: "no hive counts in the average",
-    under: (under: number, opened: number) => `${under} of ${opened} hives under the minimum`,
+    under: (under: number, opened: number) =>
+      `${under} of ${plural(opened, "hive")} under the minimum`,
     howSure: "How sure",
     interval: (low: string, high: string) =>
-      `The whole lot’s average lies from ${low} to ${high} frames, 95 %.`,
+      `The whole lot’s average lies from ${low} to ${plural(high, "frame")}, 95 %.`,
     chance: (percent: string) => `Chance that the whole lot reaches what is asked: ${percent} %.`,
     allOpened: "Every hive was opened: the average is the lot’s own, as judged by eye.",
     hives: "Hives opened, by grade",
@@ -126,9 +131,9 @@ export const texts = {
     ahead: "The weeks ahead",
     asked: (frames: string) => `${frames} asked`,
     aheadLabel: (date: string, middle: string, low: string, high: string) =>
-      `Forecast of the lot’s average: ${middle} frames on ${date}, nine in ten from ${low} to ${high}`,
+      `Forecast of the lot’s average: ${plural(middle, "frame")} on ${date}, nine in ten from ${low} to ${high}`,
     aheadRow: (date: string, middle: string, low: string, high: string, chance: string) =>
-      `${date}: ${middle} frames (${low} to ${high})${chance === "" ? "" : `, chance to meet it ${chance} %`}`,
+      `${date}: ${plural(middle, "frame")} (${low} to ${high})${chance === "" ? "" : `, chance to meet it ${chance} %`}`,
     aheadHow:
       "From today’s bees and brood. The band holds nine lots in ten of field studies from March to " +
       "October, none of them of pollination loads; eggs not laid yet are left out.",
@@ -271,7 +276,7 @@ export const texts = {
     wholeSheet: "all hives of the sheet",
     size: "Hives in the lot",
     sizeHow:
-      "Hives in the lot, opened or not: left blank, those opened are taken as the whole lot, and nothing is left to be unsure of.",
+      "Hives in the lot, opened or not: left blank, those that stand in the sheet are the whole lot.",
     delivered: "Hives that came",
     deliveredHow:
       "Hives that came: only where fewer came than were agreed; the hives in the lot are then those agreed.",
@@ -370,13 +375,13 @@ export const texts = {
     told: (said: string, was: string) => `You said ${said} %. It was ${was} %.`,
     result: "Your eye",
     bias: (much: string, isMore: boolean, low: string, high: string) =>
-      `Bias: on the average you said ${much} points of percent ${isMore ? "more" : "less"} than there was ` +
+      `Bias: on the average you said ${plural(much, "point")} of percent ${isMore ? "more" : "less"} than there was ` +
       `(95 %: from ${low} to ${high}, under 0 being less).`,
     high: "You judge high: look longer at the bare parts.",
     low: "You judge low: look again for strays and thin edges.",
     chance: "That may be chance.",
     spread: (spread: string, error: string) =>
-      `Spread: ${spread} points, give or take ${error}. About two in three of your misses lie within that of your bias.`,
+      `Spread: ${plural(spread, "point")}, give or take ${error}. About two in three of your misses lie within that of your bias.`,
     plot: "Each comb: what you said against what it was, with the line on which both are equal",
     was: "it was, %",
     said: "you said, %",
@@ -394,7 +399,7 @@ export const texts = {
     hive: "Hive",
     judged: (hive: number, judge: string) => `Hive ${hive}, ${judge}`,
     sure: (hives: number) =>
-      (hives < 10 ? `From ${hives} hives alone: judge ten or more. ` : "") +
+      (hives < 10 ? `From ${plural(hives, "hive")} alone: judge ten or more. ` : "") +
       "How sure it is, is in it: the fewer the hives and the less alike the differences, the larger it comes out.",
     contract: "Write it into",
     agree: "A signed contract is changed only by those who signed it.",

@@ -1,6 +1,6 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
 import { Refusal } from "../core/refusal.js";
-import { looksOfSheet } from "../functions/lot-sheet.js";
+import { hivesListed, looksOfSheet } from "../functions/lot-sheet.js";
 import { CellError } from "../functions/cells.js";
 import { Choice } from "./choice.js";
 import { lotsOf } from "./columns/lots.js";
@@ -98,7 +98,15 @@ export function WhatIf() {
   };
   const opened =
     typeof looks === "string" || looks === null ? 0 : new Set(looks.map((l) => l.id)).size;
-  const all = size.trim() === "" ? opened : Number(size);
+  const listed =
+    opened === 0 || current === null
+      ? 0
+      : hivesListed(
+          yard.values.map((row) => [...row]),
+          current,
+          lotName,
+        );
+  const all = size.trim() === "" ? listed : Number(size);
   const result =
     typeof looks === "string" || looks === null || current === null
       ? null
@@ -146,7 +154,7 @@ export function WhatIf() {
             inputMode="numeric"
             autocomplete="off"
             value={size}
-            placeholder={String(opened)}
+            placeholder={String(listed)}
             aria-describedby="what-if-size-how"
             onInput={(event) => setSize(event.currentTarget.value)}
           />

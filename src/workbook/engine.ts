@@ -1,4 +1,5 @@
 import type { Workbook } from "@cj-tech-master/excelts";
+import { plural } from "../core/plural.js";
 import { CellError, type Cell, type ErrorCode } from "../functions/cells.js";
 import { call, type SheetFunction } from "../functions/declare.js";
 import { NAMESPACE } from "../functions/namespace.js";
@@ -62,7 +63,14 @@ export function register(
 
 function answer(fn: SheetFunction, args: readonly Value[]): Cell[][] {
   if (args.length > fn.parameters.length) {
-    return [[new CellError("#VALUE!", `${fn.id} takes at most ${fn.parameters.length} arguments`)]];
+    return [
+      [
+        new CellError(
+          "#VALUE!",
+          `${fn.id} takes at most ${plural(fn.parameters.length, "argument")}`,
+        ),
+      ],
+    ];
   }
   const values = fn.parameters.map((parameter, i) =>
     fromArgument(args[i] ?? { kind: 0 }, parameter),

@@ -9,7 +9,9 @@ type Census = Map<string, Map<string, number>>;
 /** What of a workbook did not come along into its copy, each a few words, the sheets named. */
 export function lossesBetween(original: Parts, copy: Parts): string[] {
   const before = census(original);
-  const after = before.size > 0 ? census(copy) : before;
+  // The sheets' own parts are the large ones: read again only where one may have lost something.
+  const inSheets = [...before.keys()].some((word) => IN_SHEETS.has(word));
+  const after = census(inSheets ? copy : new Map([...copy].filter(([path]) => !SHEET.test(path))));
   return [...before].flatMap(([word, sheets]) => {
     const left = after.get(word) ?? new Map<string, number>();
     const lost = total(sheets) - total(left);
@@ -51,6 +53,10 @@ const INSIDE = new RegExp(
 /** Cells whose value or formula the library takes for an ordinary one. */
 const VALUE_METADATA = "linked data type or picture in a cell";
 const DATA_TABLE = "what-if table (its values were kept)";
+
+const SHEET = /^xl\/worksheets\/[^/]+\.xml$/;
+const { definedName: _, ...inside } = ELEMENTS;
+const IN_SHEETS = new Set([...Object.values(inside), VALUE_METADATA, DATA_TABLE]);
 
 /** On which sheet a part stands, by following what each part says it needs. */
 function ownersOf(parts: Parts): ReadonlyMap<string, string> {

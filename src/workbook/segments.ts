@@ -42,7 +42,8 @@ export function segmentsOf(
     if (headings.length > 0) segments.push({ left, headings });
     headings = [];
   };
-  const texts = Array.from({ length: sheet.columnCount }, (_, i) => textAt(sheet, row, i + 1));
+  const width = sheet.findRow(row)?.cellCount ?? 0;
+  const texts = Array.from({ length: width }, (_, i) => textAt(sheet, row, i + 1));
   texts.forEach((text, i) => {
     const blank = text === "" || filled.has(place(sheet, row, i + 1));
     gap = blank ? gap + 1 : 0;

@@ -120,7 +120,7 @@ export const cases: Case[] = [
         "not shown",
         19.1 - 9,
         "not shown",
-        "ahead of Shed by at least 10.1 days; 1 of 1 hives past the clock: 21 days or more by the life table, 19.1 as measured",
+        "ahead of Shed by at least 10.1 days; 1 of 1 hive past the clock: 21 days or more by the life table, 19.1 as measured",
       ],
       ["Shed", 2, MARCH_28 - 3, MARCH_28 - 9, "", "", ""],
     ],

@@ -65,7 +65,7 @@ export const cases: readonly Case[] = [
         13 / 3,
         8 - (Math.log(20) * 2.4 ** 2) / (2 * 3),
         8 + (Math.log(20) * 2.4 ** 2) / (2 * 3),
-        `fail after 3 hives: a lot of 9 would, by a chance of 5 %; 1 hive opened since do not change it; ${OWN_CHECK}`,
+        `fail after 3 hives: a lot of 9 would, by a chance of 5 %; nothing is changed by 1 hive opened since; ${OWN_CHECK}`,
       ],
     ],
     known: `${WALD}: after 4, 5 and 4; Hall's factor is 19 for 2 degrees, 19 / 3 = 6.3 under 17.3`,

@@ -75,7 +75,7 @@ describe("a sheet of Europe", () => {
     expect(beside(await said("month first"), "Average frames")[0]).toBe((7.5 + 8.5) / 2);
     expect(beside(await said("month first"), "Hives opened on")).toEqual([]);
     expect(await statement(slashes)).toContain(
-      "hive K3 stands twice, and no later day says which look counts: give each a date that can be",
+      "hive K3 stands twice: give each of its looks its own date, so that the later one counts",
     );
   });
 

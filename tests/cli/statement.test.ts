@@ -218,7 +218,7 @@ describe("a statement is refused", () => {
     [[...yard, "--seed-one", "apple"], 2, "--seed-one and --seed-two"],
     [[...yard, "--grower", " "], 2, "--grower is blank"],
     [[...yard, "--values"], 2, "--values"],
-    [[...yard, "--size", "1"], 1, "a lot of 1 hives, and 4 of them are opened"],
+    [[...yard, "--size", "1"], 1, "a lot of 1 hive cannot have 4 opened"],
     [[...yard, "--lot", "Hill"], 1, 'no opened hive stands in the lot "Hill"'],
     [[...yard, "--sheet", "Fields"], 1, 'no yard sheet on a sheet "Fields"'],
     [[...yard, "--out", "s.csv"], 1, "A statement is a workbook"],

@@ -12,7 +12,7 @@ const contract = (terms: Record<string, unknown> = {}) =>
   );
 const full = (frames: number) => ({ fullFrames: exactly(frames), combs: null, cover: null });
 const HIVE: Hive = { frames: exactly(8), brood: full(3), queen: true, stores: exactly(4) };
-const NOTHING: Signs = { eggs: null, pattern: null, drone: null };
+const NOTHING: Signs = { eggs: null, pattern: null, drone: null, stores: null };
 const act = (hive: Partial<Hive>, signs: Partial<Signs> = {}, terms = {}) =>
   actionOf(contract(terms), { ...HIVE, ...hive }, { ...NOTHING, ...signs });
 const bees = (frames: Estimate): Partial<Hive> => ({ frames, brood: full(0) });
@@ -30,6 +30,15 @@ describe("where a hive goes", () => {
     ["has just as many", { brood: full(8) }, "place"],
   ])("that %s", (_, hive, action) => {
     expect(act(hive).action).toBe(action);
+  });
+
+  it("is told of the stores by a word where no figure was written", () => {
+    const none = { stores: null };
+    expect(act(none, { stores: "light" })).toMatchObject({ action: "place", feed: true });
+    expect(act(none, { stores: "light" }).reason).toBe("stores light");
+    expect(act(none, { stores: "enough" })).toMatchObject({ feed: false, reason: "" });
+    expect(act(none)).toMatchObject({ feed: false, reason: "stores not judged" });
+    expect(act({ stores: exactly(4) }, { stores: "light" }).feed).toBe(false);
   });
 
   it("is the terms' to say", () => {

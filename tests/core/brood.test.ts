@@ -62,9 +62,11 @@ describe("a hive's brood", () => {
     const deep = 1 / broodOfCells(exactly(1), DEEP).fullFrames!.middle;
     expect(() => checkBrood(10 * deep, DEEP, 10)).not.toThrow();
     expect(() => checkBrood(10.06 * deep, DEEP, 10)).toThrow(
-      "10.1 full frames of brood are more than 10 frames of comb hold",
+      "brood of 10.1 full frames is more than fits in 10 frames of comb",
     );
-    expect(() => checkBrood(10 * deep, frameOf("medium"), 10)).toThrow(/more than 10 frames/);
+    expect(() => checkBrood(10 * deep, frameOf("medium"), 10)).toThrow(
+      /more than fits in 10 frames/,
+    );
   });
 });
 

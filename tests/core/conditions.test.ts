@@ -37,7 +37,7 @@ describe("a temperature", () => {
 
   it("that is none is said to be no number, or to be in another unit", () => {
     expect(() => temperatureOf("60 F", "F")).toThrow(
-      '"60 f" stands where degrees F were expected, as a number',
+      '"60 F" stands where degrees F were expected, as a number',
     );
     expect(() => temperatureOf(60, "C")).toThrow(
       "60 C is no temperature of the air: is it in another unit?",
@@ -81,7 +81,7 @@ describe("an hour", () => {
     expect(() => hourOf(cell)).toThrow(question);
   });
 
-  it.each([25, -1, -0.5, "24:30", "13 pm", "0 am", "0:30 pm", "noonish", "14:75", 46101, NaN])(
+  it.each([25, -1, -0.5, "24:30", "13 pm", "0 am", "0:30 pm", "Noonish", "14:75", 46101, NaN])(
     "%j is refused",
     (cell) =>
       expect(() => hourOf(cell)).toThrow(

@@ -44,8 +44,8 @@ describe("a date that stands as text", () => {
     expect(dayOfText("3/4/2026", "month first")).toEqual(day(2026, 3, 4));
     expect(dayOfText("3/3/2026", "one way")).toEqual(day(2026, 3, 3));
     expect(() => dayOfText("3/4/2026", "one way")).toThrow(
-      '"3/4/2026" may be two days: write it as 2026-04-03 or 2026-03-04, or say whether the ' +
-        "sheet's dates are written day first or month first",
+      '"3/4/2026" may be two days: write 2026-04-03 or 2026-03-04, or say whether ' +
+        "dates are written day first or month first",
     );
   });
 

@@ -39,7 +39,7 @@ describe("a lot's forecast", () => {
 
   it("refuses a day before a look, and a look without a day", () => {
     expect(() => lotForecast(contract, looks, 40, MARCH_27, course)).toThrow(
-      "the date lies 1 days before hive H2 was looked at",
+      "the date lies 1 day before hive H2 was looked at",
     );
     const undated = [...looks, look("H5", null, 8, 4)];
     expect(() => lotForecast(contract, undated, 40, MARCH_28, course)).toThrow("H5 has no date");
@@ -50,7 +50,9 @@ describe("a lot's forecast", () => {
     const full = [...looks, look("H9", MARCH_28, 5, 12)];
     const at = (space: number) =>
       lotForecast(contract, full, 40, MARCH_28 + 7, { ...course, space });
-    expect(() => at(7)).toThrow("hive H9: 7.2 full frames of brood are more than 7 frames of comb");
+    expect(() => at(7)).toThrow(
+      "hive H9: brood of 7.2 full frames is more than fits in 7 frames of comb",
+    );
     expect(at(10).counted).toBeGreaterThan(0);
   });
 

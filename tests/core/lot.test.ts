@@ -39,7 +39,7 @@ describe("a hive that was looked at twice", () => {
     ["the second look", 46108, null],
   ])("is refused where %s has a date", (_, first, second) =>
     expect(() => days(first, second)).toThrow(
-      "hive H1 stands twice, and no later day says which look counts: give each a date that can be one day",
+      "hive H1 stands twice: give each of its looks its own date, so that the later one counts",
     ),
   );
 
@@ -51,8 +51,8 @@ describe("the opened hives of a lot", () => {
   it("are as many as the lot has, or fewer", () => {
     const size = (inLot: number | null) => lotOf(contract(), looks(8, 9), inLot).size;
     expect([size(null), size(2), size(48)]).toEqual([2, 2, 48]);
-    expect(() => size(1)).toThrow("a lot of 1 hives, and 2 of them are opened");
-    expect(() => size(48.5)).toThrow("a lot of 48.5 hives, and 2 of them are opened");
+    expect(() => size(1)).toThrow("a lot of 1 hive cannot have 2 opened");
+    expect(() => size(48.5)).toThrow("a lot of 48.5 hives: give a whole number");
     expect(() => lotOf(contract(), [], null)).toThrow(
       "no hive is opened: give the yard sheet's rows",
     );

@@ -603,7 +603,9 @@ describe("what a contract leaves open", () => {
       'contract "Cherry" gives no fee for "A" and one for "B" below it: give "grade 1 fee"',
     );
     const paid: Rows = [...grades, ["grade 1 fee", 200], ["deposit", 10]];
-    expect(refusal(paid)).toMatch(/leaves open what its deposit is a percent of: give "average fr/);
+    expect(refusal(paid)).toMatch(
+      /does not say of what fee its deposit is a part: give "base fee"/,
+    );
     // Without an average no hive is as agreed, though every hive would be a C.
     const every: Rows = [
       ...paid,
@@ -611,7 +613,7 @@ describe("what a contract leaves open", () => {
       ["grade 3 frames", 0],
       ["grade 3 fee", 50],
     ];
-    expect(refusal(every)).toMatch(/leaves open what its deposit is a percent of/);
+    expect(refusal(every)).toMatch(/does not say of what fee its deposit is a part/);
     // 10 % of 2 x 100, a hive at the average of 7 being a B.
     expect(settle([...paid, ["average frames", 7]], [8, 8]).deposit).toBe(20);
     // A hive as agreed has all that is asked of it.
@@ -652,8 +654,8 @@ describe("what a contract leaves open", () => {
       ["minimum frames", 4],
       ["base fee", 150],
     ];
-    expect(refusal(rows, 10, 1)).toBe("1 hives delivered, and 2 of them are opened");
-    expect(refusal(rows, 10, 9.5)).toBe("9.5 hives delivered, and 2 of them are opened");
+    expect(refusal(rows, 10, 1)).toBe("a delivery of 1 hive cannot have 2 opened");
+    expect(refusal(rows, 10, 9.5)).toBe("a delivery of 9.5 hives: give a whole number");
     expect(refusal(rows, 10, 11)).toMatch(/^11 hives delivered, and 10 agreed/);
   });
 });
@@ -777,7 +779,9 @@ describe("WHAT_IF", () => {
     expect(once(yard, "hive price", [[1, 2]], null, terms(...rows))).toMatch(
       /"hive price" is no term that is known/,
     );
-    expect(once(yard, "base fee", [[1, 2]], 3, terms(...rows))).toMatch(/a lot of 3 hives, and 5/);
+    expect(once(yard, "base fee", [[1, 2]], 3, terms(...rows))).toMatch(
+      /a lot of 3 hives cannot have 5/,
+    );
     expect(once(yard, "", [[1]], null, terms(...rows))).toMatch(/^#VALUE! term: blank/);
   });
 

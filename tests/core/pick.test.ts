@@ -189,7 +189,7 @@ describe("over many words", () => {
 
 describe("what cannot be drawn is refused by name", () => {
   it.each([
-    ["more than the list has", YARD, 13, WORDS, /13 hives are asked for.*12/],
+    ["more than the list has", YARD, 13, WORDS, /12 hives, fewer than the 13/],
     ["an id twice", ["H01", "H02", "H01"], 1, WORDS, /^hive "H01" stands twice: give each once$/],
     ["an id twice but for case", ["H01", "H02", " h01"], 1, WORDS, /hive " h01" stands twice/],
     ["a blank first word", YARD, 1, [" ", "bloom"], /^a seed is blank: each party gives a word$/],
@@ -203,7 +203,7 @@ describe("what cannot be drawn is refused by name", () => {
 
   it("calls pallets pallets", () => {
     expect(() => drawNames(["P1"], 2, WORDS, "pallet")).toThrow(
-      "2 pallets are asked for, and the list has 1",
+      "the list has 1 pallet, fewer than the 2 asked for",
     );
     expect(() => drawNames(["P1"], 0, WORDS, "pallet")).toThrow("0 pallets: give a whole number");
     expect(() => drawNames(["P1", "p1"], 1, WORDS, "pallet")).toThrow('pallet "p1" stands twice');

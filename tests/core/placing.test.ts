@@ -44,8 +44,8 @@ describe("the pallets of a lot", () => {
   });
 
   it.each<[string, ListedHive[], number, string]>([
-    ["A", first, 2, 'lot "A" has 2 hives, and 3 of them are listed'],
-    ["", listed("", "P1", 8, 9), 1, "the sheet has 1 hives, and 2 of them are listed"],
+    ["A", first, 2, 'lot "A" has 3 hives listed, more than its size of 2'],
+    ["", listed("", "P1", 8, 9), 1, "the sheet has 2 hives listed, more than its size of 1"],
     ["A", listed("A", "P1", null), 4, 'lot "A" has no opened hive, so its average is not known'],
     ["", listed("", "P1", null), 4, "the sheet has no opened hive, so its average is not known"],
     ["A", listed("A", "P1", 8, 8, 8, 8, 8), 9, 'pallet "P1" holds 5 hives, and not 4'],
@@ -139,7 +139,7 @@ describe("pallets on drops", () => {
       "the drops are no whole pallets",
       two,
       [drop("Gate", 16), drop("Rear", 6)],
-      'drop "Rear" takes 6 hives, which are no whole pallets of 4',
+      'drop "Rear" takes 6 hives, which whole pallets of 4 do not make',
     ],
     ["they hold too few hives", two, [drop("1", 12)], "the drops hold 12 hives, and there are 16"],
     [
@@ -158,11 +158,26 @@ describe("pallets on drops", () => {
       "one drop is for two lots",
       [pallet("A", 8), pallet("B", 7)],
       [drop("1", 8)],
-      'no way of giving these drops to single lots has room for lot "A" of 1 pallets, lot "B" of 1 pallets',
+      'no way of giving these drops to single lots has room for lot "A" of 1 pallet, lot "B" of 1 pallet',
     ],
   ])("are refused where %s", (_, pallets, drops, message) =>
     expect(() => placed(pallets, drops)).toThrow(message),
   );
+
+  it("are refused where the ways to keep three lots apart are too many, and answered in part", () => {
+    // Drops of 1 to 11 pallets, and three lots that fill them but for two pallets at most.
+    const asked = (count: number) => {
+      const drops = Array.from({ length: count }, (_, i) => drop(`${i}`, 4 * (1 + ((7 * i) % 11))));
+      const room = drops.reduce((sum, { hives }) => sum + hives / 4, 0);
+      const ofLot = (lot: string) =>
+        Array.from({ length: Math.floor(room / 3) }, () => pallet(lot, 8));
+      return placed(["A", "B", "C"].flatMap(ofLot), drops);
+    };
+    expect(() => asked(90)).toThrow(
+      "too many ways to keep the lots apart: give fewer drops at a time",
+    );
+    expect(asked(9).range).toBe(0);
+  });
 
   it("fill drops and pallets to the last hive", () => {
     expect(names(two, [drop("1", 8), drop("2", 8)])).toEqual(["A8 A8", "B7 B7"]);

@@ -266,10 +266,9 @@ describe("a percent as people write it", () => {
 
   it("asks what a fraction means", () => {
     expect(() => read(0.6, "percent")).toThrow(
-      "0.6 where a percent is asked: is it 60 % or 0.6 %? Write 60, or say that percents are " +
-        "written as fractions",
+      "0.6 may be 60 % or 0.6 %: write 60, or say that percents are " + "written as fractions",
     );
-    expect(() => read("0.6", "percent")).toThrow("is it 60 % or 0.6 %?");
+    expect(() => read("0.6", "percent")).toThrow("may be 60 % or 0.6 %");
     expect(numbers(0.6, "percent", writing({ percentsAs: "fraction" }))).toEqual([60, 60, 60]);
   });
 
@@ -357,9 +356,9 @@ describe("a count that the spreadsheet turned into a date", () => {
   // November 2012 is a date of 2012, and so is whatever is not a first of a month.
   it.each([
     [serial(2013, 12, 1), 2013, "1 Dec 2013: type the count as text, for example '7-8"],
-    [serial(2012, 11, 1), 2026, "1 Nov 2012, and not of the year of the inspection"],
-    [serial(2010, 8, 1), 2026, "1 Aug 2010, and not of the year of the inspection"],
-    [serial(2013, 12, 2), 2026, "2 Dec 2013, and not of the year of the inspection"],
+    [serial(2012, 11, 1), 2026, "1 Nov 2012, of another year than the inspection"],
+    [serial(2010, 8, 1), 2026, "1 Aug 2010, of another year than the inspection"],
+    [serial(2013, 12, 2), 2026, "2 Dec 2013, of another year than the inspection"],
   ])("takes serial %d, inspected in %d, for no month and year", (cell, inspected, said) => {
     const refused = () => read(cell, "count", PLAIN_WRITING, inspected);
     expect(refused).toThrow(`the cell holds a date, ${said}`);
@@ -458,10 +457,23 @@ describe("a count that the spreadsheet turned into a date", () => {
       expect(numbers(text)).toEqual([7, 7.5, 8]);
       expect(read(text, "count", PLAIN_WRITING, 2026).middle).toBe(7.5);
       expect(() => read(text, "count", PLAIN_WRITING, 2022)).toThrow(
-        `the cell holds a date, ${text.toLowerCase()}, and not of the year of the inspection: ` +
+        `the cell holds a date, "${text}", of another year than the inspection: ` +
           "type the count as text",
       );
     },
+  );
+
+  it.each(["8-Jul", "8. Juli", "Jul-08", "８－Ｊｕｌ", "08-JUIL."])(
+    "shows %s as it stands",
+    (text) =>
+      expect(read(text, "count").note).toBe(`the cell holds a date, "${text}": read back as 7-8`),
+  );
+
+  it.each([
+    ["28-Mar-26", ": type the count as text, for example '7-8"],
+    ["2-Jan", ": was it 1-2 or the fraction 1/2?"],
+  ])("shows %s as it stands where it cannot be read back", (text, says) =>
+    expect(() => read(text, "count")).toThrow(`the cell holds a date, "${text}"${says}`),
   );
 
   it("asks for no year of a date that shows none", () => {

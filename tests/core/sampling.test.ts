@@ -291,7 +291,7 @@ describe("the whole lot's average", () => {
     );
     const strict = { minimumFrames: 6, underMinimum: "left out", observerError: 8 } as const;
     expect(method(strict, [7, 9, 8, 4], 48)).toBe(
-      "4 of 48 hives drawn, 3 of which count in the average: Student's t for a finite lot, " +
+      "4 of 48 hives drawn, 3 counting in the average: Student's t for a finite lot, " +
         "widened for skew, a typical spread counting as one of the hives; observers' error 8 % added",
     );
     expect(method({ openedBy: "pallets" }, [7, 9, 8, 4], 48)).toBe(

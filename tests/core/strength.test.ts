@@ -57,7 +57,7 @@ describe("frames of bees of covered combs", () => {
   it.each(["sides", "seams"] as const)("need %s two and two", (are) => {
     const three = [exactly(80), exactly(80), exactly(80)];
     expect(() => framesOfBees(three, are, "two-thirds", deeps, DEEP)).toThrow(
-      `${are} stand two and two, and there are 3 columns`,
+      `${are} stand two and two: give an even number of columns, not 3`,
     );
   });
 

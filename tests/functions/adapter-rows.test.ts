@@ -148,13 +148,15 @@ describe("weights with their unit behind them", () => {
     const inKilos = terms(["average frames", 8], ["stores", 10], ["stores unit", "kg"]);
     const graded = (stores: string) => one("GRADE", 9, inKilos, null, null, null, null, stores);
     expect(graded("10 kg")).toBe("at average");
-    expect(graded("10 lb")).toBe('#VALUE! stores: "10 lb" is in lb, and kg was said');
+    expect(graded("10 lb")).toBe('#VALUE! stores: "10 lb" is in lb, and the unit given is kg');
   });
 
   it("are refused in another unit than was said", () => {
     // 3 lb at 3,500 bees a pound.
     expect(one("BEE_WEIGHT", "3 lb")).toBe(10500);
-    expect(one("BEE_WEIGHT", "3 kg")).toBe('#VALUE! amount: "3 kg" is in kg, and lb was said');
+    expect(one("BEE_WEIGHT", "3 kg")).toBe(
+      '#VALUE! amount: "3 kg" is in kg, and the unit given is lb',
+    );
   });
 });
 

@@ -128,7 +128,7 @@ describe.each<[string, readonly Row[], string]>([
   [
     "a cap under the average",
     [average, ["most frames a hive", 7]],
-    "most frames a hive 7 is under what the contract asks, 8",
+    "most frames a hive is 7, and the contract asks 8",
   ],
   [
     "a cap under the minimum",
@@ -136,7 +136,7 @@ describe.each<[string, readonly Row[], string]>([
       ["minimum frames", 6],
       ["most frames a hive", 5],
     ],
-    "most frames a hive 5 is under what the contract asks, 6",
+    "most frames a hive is 5, and the contract asks 6",
   ],
   [
     "a bonus over no average",
@@ -144,7 +144,7 @@ describe.each<[string, readonly Row[], string]>([
       ["minimum frames", 6],
       ["bonus a frame", 5],
     ],
-    "bonus a frame needs average frames to be paid over",
+    "bonus a frame goes by average frames, which are not given",
   ],
   [
     "pro rata of no average",
@@ -152,7 +152,7 @@ describe.each<[string, readonly Row[], string]>([
       ["minimum frames", 6],
       ["pro rata", "yes"],
     ],
-    "pro rata needs average frames to be a part of",
+    "pro rata goes by average frames, which are not given",
   ],
   [
     "a ceiling for no bonus",

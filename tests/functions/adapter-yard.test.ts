@@ -7,21 +7,56 @@ const columns = (sheet: unknown[][], asked: string, of: unknown[][] = contract) 
   comb("YARD_COLUMNS", sheet, of, null, asked).slice(1);
 
 describe("a row with a hive's id", () => {
-  it("was opened: its 0 is none and so is its blank", () => {
-    const sheet = yard(["Hive", "Bees"], ["A1", 0], ["A2", ""], ["A3", null], [4, "none"]);
+  it("was opened where its bees are 0 or said to be none", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", 0], ["A2", "none"], [3, "-"]);
     const none = [0, 0, "no grade", 6];
     const rows = columns(sheet, "frames, bees, grade, short");
-    expect(rows).toEqual([none, none, none, none]);
+    expect(rows).toEqual([none, none, none]);
   });
 
-  it("says that nothing was written for its bees", () => {
-    const sheet = yard(["Hive", "Bees"], ["A1", 0], ["A2", ""]);
-    for (const [note] of columns(sheet, "note")) expect(note).toMatch(/^no bees written/);
+  it("was not opened where its bees are blank or say so: its note says that alone", () => {
+    const said = ["", null, undefined, " ", "not opened", "Unopened", "skipped", "n/o", "n/a"];
+    const sheet = yard(["Hive", "Bees"], ...said.map((bees, i) => [i + 1, bees]));
+    const rows = columns(sheet, "hive, frames, bees, grade, short, note, action, reason");
+    expect(rows).toEqual(said.map((_, i) => [i + 1, "", "", "", "", "not opened", "", ""]));
   });
 
-  it("says nothing of the kind where `none` was written", () => {
-    const sheet = yard(["Hive", "Bees"], ["A1", "none"]);
-    expect(columns(sheet, "note")[0]![0]).not.toMatch(/no bees written/);
+  it("was not opened where no box has a count, and was where one has", () => {
+    const sheet = yard(["Hive", "Bees top", "Bees bottom"], ["A1", "", ""], ["A2", "", 7]);
+    expect(columns(sheet, "frames, note")).toEqual([
+      ["", "not opened"],
+      [7, ""],
+    ]);
+  });
+
+  it("is no longer in the lot where it was combined, sold or taken away", () => {
+    const sheet = yard(
+      ["Hive", "Bees"],
+      ["A1", "combined into 13"],
+      ["A2", "gone"],
+      ["A3", "Sold"],
+    );
+    const gone = ["", "", "no longer in the lot"];
+    expect(columns(sheet, "frames, grade, note")).toEqual([gone, gone, gone]);
+  });
+
+  it("is asked about where brood or a queen was seen and the bees are blank", () => {
+    const sheet = yard(["Hive", "Bees", "Brood", "Queen"], ["A1", "", 3, ""], ["A2", "", "", "no"]);
+    const [first, second] = columns(sheet, "frames, note");
+    expect(first![0]).toMatch(/^#VALUE! "Bees", row 2: blank, and "Brood" is not: write none/);
+    expect(second![1]).toMatch(/^"Bees", row 3: blank, and "Queen" is not: write none/);
+  });
+
+  it("may be hefted without being opened", () => {
+    const sheet = yard(["Hive", "Bees", "Stores"], ["A1", "", 4]);
+    expect(columns(sheet, "frames, note")).toEqual([["", "not opened"]]);
+  });
+
+  it("says that a 0 stands for its bees, and nothing of the kind of `none`", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", 0], ["A2", "none"]);
+    const [zero, none] = columns(sheet, "note");
+    expect(zero![0]).toMatch(/^0 bees: counted as none/);
+    expect(none![0]).not.toMatch(/0 bees/);
   });
 
   it("has no brood and no stores where those are blank", () => {
@@ -30,6 +65,15 @@ describe("a row with a hive's id", () => {
     const stocked = terms(["average frames", 8], ["stores", 1]);
     const rows = [...columns(sheet, "grade", strict), ...columns(sheet, "grade", stocked)];
     expect(rows).toEqual([["no grade"], ["no grade"], ["no grade"], ["no grade"]]);
+  });
+
+  it("has its grade where what nobody asks for cannot be read, and has none where it is asked for", () => {
+    const sheet = yard(["Hive", "Bees", "Queen", "Stores"], ["A1", 8, "tired", "so so"]);
+    expect(columns(sheet, "grade, note")).toEqual([["at average", ""]]);
+    const asking = (...more: readonly (readonly [string, unknown])[]) =>
+      columns(sheet, "grade", terms(["average frames", 8], ...more))[0]![0];
+    expect(asking(["laying queen", "yes"])).toMatch(/^#VALUE! "Queen", row 2: "tired" stands/);
+    expect(asking(["stores", 1])).toMatch(/^#VALUE! "Stores", row 2: "so so" is not understood/);
   });
 
   it("leaves its queen unjudged where that is blank", () => {
@@ -174,7 +218,9 @@ describe("the sheet as a whole", () => {
     );
     const [read, refused] = columns(sheet, "frames, note");
     expect(read).toEqual([7.5, expect.stringMatching(/8 Jul 2026: read back as 7-8/)]);
-    expect(refused![1]).toMatch(/^"Bees", row 3: .*9 Jul 2022, and not of the year/);
+    expect(refused![1]).toMatch(
+      /^"Bees", row 3: .*9 Jul 2022, of another year than the inspection/,
+    );
   });
 
   it("gives the columns asked for in their order, as one text or as cells, blanks passed over", () => {
@@ -278,6 +324,12 @@ describe("columns of one kind beside each other", () => {
       [[4, 5]],
       '"Bees on arrival" stands beside "Bees now" and names no box: head a box by its place, such as ' +
         '"Bees top box", a total "Total bees", and what is not to be added "Bees on arrival, uncounted"',
+    ],
+    [
+      ["Bees", "Seams below", "Seams from below"],
+      [[4, 5, 5]],
+      '"Seams below" stands beside "Seams from below" and names no box: head a box by its place, such as ' +
+        '"Seams below box 1", a total "Total seams below", and what is not to be added "Seams below, uncounted"',
     ],
     [
       ["Bees top now", "Bees top on arrival"],

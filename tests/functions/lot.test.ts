@@ -26,6 +26,77 @@ function lot(sheet: unknown[][], size: unknown, terms: unknown[][], ...more: unk
 }
 const SAMPLE = yard(hive("1", 10), hive("2", "7-8"), hive("3", 4), hive("4", "dead"));
 
+describe("hives of a lot that stand in the sheet and were not opened", () => {
+  // 400 listed, 40 of them opened with 9 frames each: common practice, no source.
+  const many = yard(
+    ...Array.from({ length: 400 }, (_, i) => hive(`${i + 1}`, i % 10 === 0 ? 9 : "")),
+  );
+
+  it("are hives of the lot, and no part of its average", () => {
+    expect(lot(many, null, TERMS(["base fee", 60]))).toMatchObject({
+      "Hives in the lot": [400, ""],
+      "Hives opened": [40, "10 % of the lot"],
+      "Dead-outs": [0, ""],
+      "Average frames": [9, expect.stringMatching(/^of 40 hives/)],
+      "Pay in all": [24_000, ""],
+    });
+  });
+
+  it("are the same by a word as by a blank", () => {
+    const worded = many.map((row) => row.map((cell, k) => (k === 4 && cell === "" ? "n/o" : cell)));
+    const terms = TERMS(["base fee", 60]);
+    expect(lot(worded, null, terms)).toEqual(lot(many, null, terms));
+  });
+
+  it("are as many as the user says where that is said", () => {
+    expect(lot(many, 420, TERMS())).toMatchObject({ "Hives in the lot": [420, ""] });
+  });
+
+  it("stand once where they stand twice, opened on one of two days", () => {
+    const twice = yard(hive("1", 9), hive("2", ""), hive("2", ""), hive("1", ""));
+    expect(lot(twice, null, TERMS())).toMatchObject({
+      "Hives in the lot": [2, ""],
+      "Hives opened": [1, "50 % of the lot"],
+    });
+  });
+
+  it("are gone, and no hives of the lot, where they were combined into others", () => {
+    const combined = yard(hive("12", "combined into 13"), hive("13", 9), hive("14", 8));
+    expect(lot(combined, null, TERMS())).toMatchObject({
+      "Hives in the lot": [2, ""],
+      "Average frames": [8.5, expect.anything()],
+    });
+  });
+
+  it("leave a lot of which none was opened refused", () => {
+    expect(lot(yard(hive("1", ""), hive("2", "not opened")), null, TERMS())).toMatch(
+      /no hive is opened/,
+    );
+  });
+});
+
+describe("many hives with 0 bees where no cell of the sheet came as a blank", () => {
+  const full = (...bees: unknown[]): unknown[][] => [
+    ["Hive", "Bees"],
+    ...bees.map((frames, i) => [i + 1, frames]),
+  ];
+
+  it("may be blanks that the spreadsheet handed on as 0, and are asked about", () => {
+    expect(lot(full(9, 8, 0, 0, 0), null, TERMS())).toBe(
+      "3 of 5 hives have 0 bees, and their cells may be blank: write none or dead where there are " +
+        "no bees, and not opened where nobody looked",
+    );
+  });
+
+  it("are none where they are said to be, where a blank elsewhere shows that blanks are kept, and where they are few", () => {
+    const said = { "Hives opened": [5, expect.anything()] };
+    expect(lot(full(9, 8, "none", "none", "dead"), null, TERMS())).toMatchObject(said);
+    const noted = full(9, 8, 0, 0, 0).map((row, i) => [...row, i === 0 ? "Notes" : ""]);
+    expect(lot(noted, null, TERMS())).toMatchObject(said);
+    expect(lot(full(9, 8, 8, 0, 0), null, TERMS())).toMatchObject(said);
+  });
+});
+
 describe("LOT under a contract", () => {
   it("leaves hives under the minimum out of the average", () => {
     // (10 + 7.5) / 2 = 8.75
@@ -128,7 +199,7 @@ describe("LOT takes the hives of the sheet", () => {
   });
   it.each([
     ["a hive twice without days", yard(hive("1", 9), hive("1", 8)), 40, /hive 1 stands twice/],
-    ["a lot smaller than its sample", SAMPLE, 3, /a lot of 3 hives, and 4 of them are opened/],
+    ["a lot smaller than its sample", SAMPLE, 3, /a lot of 3 hives cannot have 4 opened/],
     ["an empty sample", yard(["", "", "", "", ""]), 40, /no hive is opened/],
     [
       "counts without an id",

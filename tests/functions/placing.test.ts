@@ -108,7 +108,7 @@ describe("DROPS", () => {
     expect(list.at(-1)!.slice(3, 5)).toEqual([1, 8]);
     const undated = twice.map((row) => row.slice(0, 4));
     expect(one("DROPS", undated, column(1), null, ALMOND, null, null, null, null, null, 1)).toBe(
-      "#VALUE! hive A1 stands twice, and no later day says which look counts: give each a date that can be one day",
+      "#VALUE! hive A1 stands twice: give each of its looks its own date, so that the later one counts",
     );
   });
 
@@ -160,12 +160,12 @@ describe("DROPS", () => {
     [
       "drops that hold fewer hives",
       drops(column(1), null, null, null, null, null, 1),
-      "the drops hold 1 hives, and there are 2",
+      "the drops hold 1 hive, and there are 2",
     ],
     [
       "no whole pallets",
       drops(column(4, 6)),
-      'drop "2" takes 6 hives, which are no whole pallets of 4',
+      'drop "2" takes 6 hives, which whole pallets of 4 do not make',
     ],
     [
       "part of a hive",
@@ -200,7 +200,11 @@ describe("DROPS", () => {
       ),
       'pallet "P1" holds 3 hives, and not 2',
     ],
-    ["a lot too small", drops(column(4), "A", 1), 'lot "A" has 1 hives, and 2 of them are listed'],
+    [
+      "a lot too small",
+      drops(column(4), "A", 1),
+      'lot "A" has 2 hives listed, more than its size of 1',
+    ],
   ])("refuses %s by name", (_, got, message) => {
     expect(got).toBe(`#VALUE! ${message}`);
   });
@@ -312,6 +316,26 @@ describe("an action", () => {
     expect(of(["Hive", "Bees", "Hive weight"], "H1", 8, 40)![2]).toMatch(/the whole hive/);
   });
 
+  it("takes a word for the stores, and says which words where it does not know one", () => {
+    const stores = (cell: unknown) => of(["Hive", "Bees", "Stores"], "H1", 8, cell)!.slice(1);
+    expect(stores("Light")).toEqual(["place, feed", "stores light"]);
+    expect(stores("ok")).toEqual(["place", ""]);
+    expect(stores(1)![0]).toBe("place, feed");
+    expect(stores("dunno")).toEqual([
+      '#VALUE! "Stores", row 2: "dunno" stands where a figure, "light" or "ok" was expected',
+      '"Stores", row 2: "dunno" stands where a figure, "light" or "ok" was expected',
+    ]);
+  });
+
+  it("is to look again where the queen lays drones or there are workers that lay", () => {
+    for (const word of ["DL", "drone layer", "laying workers", "Q-"]) {
+      expect(of(["Hive", "Bees", "Queen"], "H1", 8, word)![1]).toBe("look again");
+    }
+    for (const word of ["red 24", "Blue", "marked", "Q+", "cells", "q?"]) {
+      expect(of(["Hive", "Bees", "Queen"], "H1", 8, word)![1]).toBe("place");
+    }
+  });
+
   it("refuses a heading that may be a sign", () => {
     expect(
       one(
@@ -324,7 +348,7 @@ describe("an action", () => {
         null,
         "action",
       ),
-    ).toMatch(/"Brood pattern \(1-5\)" may say of the brood pattern or not/);
+    ).toMatch(/"Brood pattern \(1-5\)" may or may not tell of the brood pattern/);
   });
 
   it("is blank for a hive that was not opened, and every other column is as without it", () => {

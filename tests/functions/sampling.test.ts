@@ -40,7 +40,7 @@ describe("LOT_CHANCE", () => {
 
   it("is refused for a lot smaller than its sample", () =>
     expect(comb(lotChanceFunction, yard(7, 9, 8), 2, null, STANDARD)).toEqual([
-      ["#VALUE! a lot of 2 hives, and 3 of them are opened"],
+      ["#VALUE! a lot of 2 hives cannot have 3 opened"],
     ]));
 });
 
@@ -49,7 +49,7 @@ describe("TO_OPEN", () => {
     // 2.0930 x 2.4 x sqrt((1 - 20/96) / 20) = 0.9994; 19 give 1.036.
     expect(comb(toOpenFunction, 1, 96, 2.4)).toEqual([
       ["Hives to open", 20, "in all, of 96 in the lot"],
-      ["Still to open", 20, "0 are opened"],
+      ["Still to open", 20, "0 opened so far"],
       ["Margin, frames", expect.closeTo(0.9994, 4), "either way, at 95 %; 1 asked"],
       ["Spread, frames", 2.4, "given"],
       ["Note", "", "wider if the hives differ more than that"],
@@ -64,7 +64,7 @@ describe("TO_OPEN", () => {
       expect.closeTo(Math.sqrt(20 / 3), 12),
       "seen in the 5 hives opened",
     ]);
-    expect(rows[1]).toEqual(["Still to open", (rows[0]![1] as number) - 5, "5 are opened"]);
+    expect(rows[1]).toEqual(["Still to open", (rows[0]![1] as number) - 5, "5 opened so far"]);
     expect(rows[4]![2]).toContain("80 % of the hives counting in the average");
   });
 
@@ -147,11 +147,7 @@ describe("QUICK_LOOK", () => {
     ],
     [column("", ""), column("", ""), "#VALUE! quick: no hive is looked at"],
     [column(8, 6), column("", ""), "#VALUE! no hive is counted in full"],
-    [
-      column(8, 6),
-      column(7),
-      "#VALUE! full has 1 rows and quick has 2: give the same rows of both",
-    ],
+    [column(8, 6), column(7), "#VALUE! full has 1 row and quick has 2: give the same rows of both"],
     [column(8, "lots"), column(7, ""), expect.stringMatching(/^#VALUE! quick, row 2: "lots"/)],
   ])("refuses what it cannot answer", (quick, full, message) =>
     expect(comb(quickLookFunction, quick, full)).toEqual([[message]]),

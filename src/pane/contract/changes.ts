@@ -77,9 +77,13 @@ function meant(label: string, cell: unknown, written: Written): string {
   }
 }
 
-/** An entry without the apostrophe that keeps a text a text in the sheet. */
-export function bare(entry: Entry): string {
-  return String(entry).replace(/^'/, "");
+/** What stands in a cell of the table, without the apostrophe that keeps a text a text. */
+export function standsAt({ block }: TermsTable, row: number | null, column: number): Entry {
+  if (row === null) return "";
+  const entry = block.entries[row]?.[column] ?? "";
+  // In a cell of text none is needed: one that stands there is the text's own.
+  const isKept = typeof entry === "string" && block.formats[row]?.[column] !== "@";
+  return isKept ? entry.replace(/^'/, "") : entry;
 }
 
 /** The terms whose cells hold formulas, which the pane leaves alone, each with its cell. */

@@ -1,5 +1,5 @@
 import { regionKey } from "../port.js";
-import { bare, columnOf, rowsOf, type TermsTable } from "./changes.js";
+import { columnOf, rowsOf, standsAt, type TermsTable } from "./changes.js";
 import { draftOf, type Draft } from "./draft.js";
 
 /** A contract that is being written, and its table as it stood when the writing began. */
@@ -28,7 +28,7 @@ function standing(table: TermsTable, name: string): string {
   const column = columnOf(table, name);
   const isThere = column < table.region.place.columns;
   const cells = [...rowsOf(table)]
-    .map(([label, row]) => [label, bare(table.block.entries[row]![column] ?? "")])
+    .map(([label, row]) => [label, String(standsAt(table, row, column))])
     .filter(([, entry]) => entry !== "");
   return JSON.stringify([isThere, cells.sort()]);
 }

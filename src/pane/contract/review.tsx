@@ -1,7 +1,7 @@
 import { useWrite } from "../context.js";
 import type { Entry } from "../port.js";
 import { texts } from "../texts.js";
-import { bare, changesOf, columnOf, formulasIn, stepsOf, type TermsTable } from "./changes.js";
+import { changesOf, columnOf, formulasIn, standsAt, stepsOf, type TermsTable } from "./changes.js";
 import { entriesOf, faultsOf, type Draft } from "./draft.js";
 
 const t = texts.contract;
@@ -46,9 +46,10 @@ export function Review({ table, draft, sign, held, settle }: Props) {
       )}
       {changes.length === 0 && !isNew && <p>{t.noChanges}</p>}
       <ul>
-        {changes.map(({ label, was, now }) => (
-          <li key={label}>{t.change(label, shownWas(was, now, sign), shown(now, sign))}</li>
-        ))}
+        {changes.map(({ label, row, now }) => {
+          const was = standsAt(table, row, column);
+          return <li key={label}>{t.change(label, shownWas(was, now, sign), shown(now, sign))}</li>;
+        })}
       </ul>
       <p class="buttons">
         <button
@@ -71,7 +72,7 @@ export function Review({ table, draft, sign, held, settle }: Props) {
 
 function shown(entry: Entry, sign: "." | ","): string {
   if (entry === "") return t.leftOut;
-  return typeof entry === "number" ? String(entry).replace(".", sign) : bare(entry);
+  return typeof entry === "number" ? String(entry).replace(".", sign) : String(entry);
 }
 
 /** A text that becomes the figure it looks like is said to have been a text. */

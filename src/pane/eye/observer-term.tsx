@@ -2,9 +2,9 @@ import { useState } from "preact/hooks";
 import { labelOf, readTerm } from "../../core/contract-reading.js";
 import { Refusal } from "../../core/refusal.js";
 import {
-  bare,
   columnOf,
   formulasIn,
+  standsAt,
   stepsOf,
   type Change,
   type TermsTable,
@@ -55,7 +55,7 @@ export function ObserverTerm({ error, tables, sign }: Props) {
       <p>
         {texts.contract.change(
           LABEL,
-          bare(change.was) || texts.contract.leftOut,
+          String(standsAt(table, change.row, column)) || texts.contract.leftOut,
           shownNumber(now, sign),
         )}
       </p>

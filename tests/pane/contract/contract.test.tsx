@@ -101,6 +101,23 @@ describe("the contract view", () => {
     expect(book.snapshot()).toEqual(before);
   });
 
+  it.each([
+    ["@", "''Prime", "grade 1 name: 'Prime → Prime"],
+    ["General", "'7-8", "grade 1 name: 7-8 → Prime"],
+  ])("shows a text of a cell with the format %s as it stands there", async (format, was, says) => {
+    const book = workbook();
+    book.type("Terms", 3, 1, was, format);
+    const drawn = await open(book);
+    type(drawn, field(drawn, "Name"), "Prime");
+    await vi.waitFor(() => expect(review(drawn)).toEqual([says]));
+  });
+
+  it("shows an apostrophe that is typed as a part of a name", async () => {
+    const drawn = await open(workbook());
+    type(drawn, field(drawn, "Name"), "'Prime");
+    await vi.waitFor(() => expect(review(drawn)).toEqual(["grade 1 name: Prime → 'Prime"]));
+  });
+
   it("says what is wrong at the field, and does not save it", async () => {
     const drawn = await open(workbook());
     const minimum = field(drawn, "minimum frames");

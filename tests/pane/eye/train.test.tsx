@@ -59,7 +59,7 @@ describe("train the eye", () => {
 
   it.each([
     ["lots", ".", /"lots" is not understood/],
-    ["0.5", ".", /is it 50 % or 0.5 %/],
+    ["0.5", ".", /may be 50 % or 0.5 %/],
     ["130", ".", /out of range: 0 to 100/],
     ["", ".", /not understood/],
   ] as const)("does not take %s: says why, and asks on", async (text, sign, why) => {

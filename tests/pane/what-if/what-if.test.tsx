@@ -109,7 +109,7 @@ describe("the view of what if", () => {
     const drawn = await open();
     type(drawn, "what-if-size", "5");
     await vi.waitFor(() =>
-      expect(drawn.page.body.textContent).toContain("a lot of 5 hives, and 10 of them are opened"),
+      expect(drawn.page.body.textContent).toContain("a lot of 5 hives cannot have 10 opened"),
     );
     type(drawn, "what-if-size", "");
     type(drawn, "what-if-minimum-frames", "many");
