@@ -2,7 +2,7 @@ import { CELL_DENSITIES, cellsOfSide, patchOf, type CellDensity } from "./cells.
 import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
 import { equivalent, sideArea, type FrameSize } from "./comb.js";
-import { bothNotes, checkPairs, exactly, scale, sum, type Estimate } from "./estimate.js";
+import { checkPairs, combine, exactly, scale, sum, type Estimate } from "./estimate.js";
 import { sources } from "./sources.js";
 
 /**
@@ -43,7 +43,7 @@ export function broodOfBoxes(
   const combs = sum(boxes);
   const held = boxes.map((box, k) => {
     const cover = covers[k] ?? (box.middle === 0 ? exactly(0) : null);
-    return cover && times(box, cover);
+    return cover && combine(box, cover, (combs, percent) => (combs * percent) / 100);
   });
   if (!held.every((part) => part !== null)) return { fullFrames: null, combs, cover: null };
   const full = sum(held.map((part, k) => scale(part, equivalent(sizes[k]!, frame))));
@@ -53,13 +53,7 @@ export function broodOfBoxes(
 /** How much of its combs brood covers: end by end, since the doubt about the combs is not its own. */
 function meanCover(held: Estimate, combs: Estimate): Estimate {
   const percent = (full: number, count: number): number => (count === 0 ? 0 : (100 * full) / count);
-  const { high } = held;
-  return {
-    ...held,
-    low: percent(held.low, combs.low),
-    middle: percent(held.middle, combs.middle),
-    high: high === null || combs.high === null ? null : percent(high, combs.high),
-  };
+  return { ...combine(held, combs, percent), note: held.note };
 }
 
 /**
@@ -137,16 +131,4 @@ export function checkBrood(
   throw new Refusal(
     `brood of ${plural(has, "full frame")} is more than fits in ${plural(most, "frame")} of comb`,
   );
-}
-
-function times(combs: Estimate, percent: Estimate): Estimate {
-  const high =
-    combs.high === null || percent.high === null ? null : (combs.high * percent.high) / 100;
-  return {
-    low: (combs.low * percent.low) / 100,
-    middle: (combs.middle * percent.middle) / 100,
-    high,
-    dead: combs.dead,
-    note: bothNotes(combs.note, percent.note),
-  };
 }

@@ -1,5 +1,5 @@
 import { sideArea, type FrameSize } from "./comb.js";
-import type { Estimate } from "./estimate.js";
+import { combine, type Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
 
@@ -85,11 +85,5 @@ export function patchArea(length: number, width: number, shape: PatchShape): num
 
 /** The area of a patch whose length and width are themselves judged. */
 export function patchOf(length: Estimate, width: Estimate, shape: PatchShape): Estimate {
-  const { high } = length;
-  return {
-    ...length,
-    low: patchArea(length.low, width.low, shape),
-    middle: patchArea(length.middle, width.middle, shape),
-    high: high === null || width.high === null ? null : patchArea(high, width.high, shape),
-  };
+  return combine(length, width, (a, b) => patchArea(a, b, shape));
 }

@@ -1,4 +1,5 @@
 import { tQuantile } from "./distributions.js";
+import { mean, variance } from "./mean.js";
 import { Refusal } from "./refusal.js";
 
 /** A mean difference and its interval; ends null where too few hives were opened to tell. */
@@ -6,12 +7,6 @@ export interface Difference {
   readonly middle: number;
   readonly low: number | null;
   readonly high: number | null;
-}
-
-/** Arithmetic mean; null of nothing. */
-export function mean(values: readonly number[]): number | null {
-  if (values.length === 0) return null;
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
 /**
@@ -30,15 +25,14 @@ export function difference(
 ): Difference {
   const [a, b] = [mean(one), mean(other)];
   if (a === null || b === null) throw new Refusal("a lot without opened hives");
-  const [va, vb] = [varianceOfMean(one, a), varianceOfMean(other, b)];
+  const [va, vb] = [varianceOfMean(one), varianceOfMean(other)];
   if (va === null || vb === null || va + vb === 0) return { middle: a - b, low: null, high: null };
   const df = (va + vb) ** 2 / (va ** 2 / (one.length - 1) + vb ** 2 / (other.length - 1));
   const margin = tQuantile(0.5 + confidence / 200, df) * Math.sqrt(va + vb);
   return { middle: a - b, low: a - b - margin, high: a - b + margin };
 }
 
-function varianceOfMean(values: readonly number[], centre: number): number | null {
-  const n = values.length;
-  if (n < 2) return null;
-  return values.reduce((sum, value) => sum + (value - centre) ** 2, 0) / (n - 1) / n;
+function varianceOfMean(values: readonly number[]): number | null {
+  const ofOne = variance(values);
+  return ofOne === null ? null : ofOne / values.length;
 }

@@ -59,15 +59,8 @@ export function fromColumn(name: string, values: ReadonlyMap<string, unknown>): 
     return leftOut(value) ? null : value;
   };
   const written = writtenIn(values);
-  const decimal = take("decimal sign");
-  const percents = take("percents written as");
   const fields = TERMS.map((term): [string, unknown] => {
-    const value =
-      term.field === "decimal"
-        ? decimal
-        : term.field === "percentsAs"
-          ? percents
-          : take(term.label);
+    const value = take(term.label);
     return [
       term.field,
       value === null ? missing(term) : parse(term.label, term.value, value, written),
@@ -94,9 +87,10 @@ export interface Written {
 
 /** How the figures in a contract's column are written. */
 export function writtenIn(values: ReadonlyMap<string, unknown>): Written {
+  const says = (label: string): string => normalise(shown(values.get(label)));
   return {
-    comma: values.get("decimal sign") === ",",
-    fractions: values.get("percents written as") === "fraction",
+    comma: says("decimal sign") === ",",
+    fractions: says("percents written as") === "fraction",
   };
 }
 
@@ -243,7 +237,6 @@ function within(contract: string, body: () => Contract): Contract {
 }
 
 function suggestion(label: string): string {
-  if (GRADE_LABEL.test(label)) return "";
   const words = new Set(label.split(" "));
   const near = TERMS.map((term) => term.label).filter((known) =>
     known.split(" ").some((word) => word.length > 3 && words.has(word)),

@@ -1,5 +1,5 @@
-import { mean } from "./compare.js";
 import { tQuantile } from "./distributions.js";
+import { mean, variance } from "./mean.js";
 import type { Began } from "./brood-start.js";
 
 /** When a lot's hives began to rear, as serial numbers of days. */
@@ -40,11 +40,9 @@ export function lotStart(
 }
 
 function marginOf(days: readonly number[], confidence: number): number | null {
-  if (days.length < 2) return null;
-  const centre = mean(days)!;
-  const squares = days.reduce((sum, day) => sum + (day - centre) ** 2, 0);
-  const se = Math.sqrt(squares / (days.length - 1) / days.length);
-  return se * tQuantile(0.5 + confidence / 200, days.length - 1);
+  const ofOne = variance(days);
+  if (ofOne === null) return null;
+  return Math.sqrt(ofOne / days.length) * tQuantile(0.5 + confidence / 200, days.length - 1);
 }
 
 /**

@@ -9,13 +9,13 @@ import tCdf from "@stdlib/stats-base-dists-t-cdf";
 export { hypergeometricCdf, normalCdf, tCdf };
 
 /**
- * The value below which a share of a normal distribution lies.
+ * The standard normal value below which a share lies.
  *
  * @param share - over 0 and under 1
- * @example normalQuantile(0.975, 0, 1) // 1.959963984540054
+ * @example normalQuantile(0.975) // 1.959963984540054
  */
-export function normalQuantile(share: number, mean: number, deviation: number): number {
-  return mean + deviation * quantileOf((z) => normalCdf(z, 0, 1), share);
+export function normalQuantile(share: number): number {
+  return quantileOf((z) => normalCdf(z, 0, 1), share);
 }
 
 /**

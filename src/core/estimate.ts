@@ -44,7 +44,22 @@ export function sum(boxes: readonly Estimate[]): Estimate {
 
 /** What is to be known of two figures of which one is made. */
 export function bothNotes(first: string, second: string): string {
-  return first === "" || second === "" ? first + second : `${first}; ${second}`;
+  return [...new Set([first, second])].filter((note) => note !== "").join("; ");
+}
+
+/** An estimate made of two, by what grows with either; dead as the first is. */
+export function combine(
+  first: Estimate,
+  second: Estimate,
+  make: (first: number, second: number) => number,
+): Estimate {
+  return {
+    low: make(first.low, second.low),
+    middle: make(first.middle, second.middle),
+    high: first.high === null || second.high === null ? null : make(first.high, second.high),
+    dead: first.dead,
+    note: bothNotes(first.note, second.note),
+  };
 }
 
 /** An estimate in another unit, by a conversion under which more stays more. */

@@ -1,4 +1,5 @@
 import { tQuantile } from "./distributions.js";
+import { mean, variance } from "./mean.js";
 import { Refusal } from "./refusal.js";
 
 /** A comb as somebody judged it and as it was, both in percent of its side. */
@@ -30,9 +31,8 @@ export function eyeError(judged: readonly Judged[]): EyeError {
   const n = judged.length;
   if (n < 2) throw new Refusal(`combs judged: ${n}, and two are needed, better twenty`);
   const misses = judged.map(({ said, was }) => said - was);
-  const bias = misses.reduce((sum, miss) => sum + miss, 0) / n;
-  const squares = misses.reduce((sum, miss) => sum + (miss - bias) ** 2, 0);
-  const spread = Math.sqrt(squares / (n - 1));
+  const bias = mean(misses)!;
+  const spread = Math.sqrt(variance(misses)!);
   const arm = (tQuantile(0.975, n - 1) * spread) / Math.sqrt(n);
   return {
     bias,

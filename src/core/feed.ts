@@ -1,7 +1,8 @@
 import { cellsOfSide } from "./cells.js";
+import { development } from "./clock.js";
 import { DEEP } from "./comb.js";
 import type { Estimate } from "./estimate.js";
-import { between, exactly } from "./estimate.js";
+import { between, bothNotes, exactly } from "./estimate.js";
 import { sources } from "./sources.js";
 import { perPound } from "./stores.js";
 
@@ -9,8 +10,7 @@ export const FEEDS = ["2:1", "1:1", "dry sugar"] as const;
 export type Feed = (typeof FEEDS)[number];
 
 const MG_PER_POUND = 1e6 * perPound("kg");
-const WORKER_DAYS =
-  sources.workerEggDays.value + sources.workerOpenDays.value + sources.workerCappedDays.value;
+const WORKER_DAYS = development("worker").expected;
 
 /** Stores in lb that a US gallon of syrup makes, or a pound of dry sugar. */
 export const STORES_OF_FEED: Readonly<Record<Feed, number>> = {
@@ -63,5 +63,6 @@ export function shortOfTarget(stores: Estimate, target: Estimate): Estimate {
     low: stores.high === null ? 0 : short(target.low, stores.high),
     middle: short(target.middle, stores.middle),
     high: target.high === null ? null : short(target.high, stores.low),
+    note: bothNotes(stores.note, target.note),
   };
 }

@@ -1,3 +1,5 @@
+import { development } from "./clock.js";
+import { mean } from "./mean.js";
 import { sources } from "./sources.js";
 import type { AdultLoss } from "./adult-loss.js";
 
@@ -93,8 +95,7 @@ export function sharedError(days: number): number {
   return Math.sqrt(grown(days)) * sources.forecastBetween.value;
 }
 
-const BROOD_DAYS =
-  sources.workerEggDays.value + sources.workerOpenDays.value + sources.workerCappedDays.value;
+const BROOD_DAYS = development("worker").expected;
 
 function grown(days: number): number {
   return Math.min(1, days / BROOD_DAYS) * Math.max(1, days / sources.forecastMostDays.value);
@@ -114,7 +115,7 @@ export function averageForecast(
   days: number,
   sampling: number,
 ): Forecast & { readonly error: number } {
-  const middle = hives.reduce((sum, bees) => sum + bees, 0) / hives.length;
+  const middle = mean(hives)!;
   if (middle === 0) return { middle, low: 0, high: 0, error: 0 };
   const own = withinError(days) / Math.sqrt(hives.length);
   const error = Math.hypot(sharedError(days), own, sampling / middle);

@@ -61,7 +61,7 @@ interface Rule {
   readonly may: ReadonlySet<string>;
 }
 
-function rule(role: Role, needs: readonly string[], may = ""): Rule {
+function rule(role: Role, needs: readonly string[], may: string): Rule {
   return { role, needs: needs.map((list) => list.split(" ")), may: words(may) };
 }
 
@@ -115,7 +115,7 @@ export function matchHeadings(headings: readonly string[]): HeadingMatch {
   const doubts: Doubt[] = [];
   const found = headings.map((heading) => {
     const parts = wordsOf(heading);
-    if (parts.length === 0 || parts.some((word) => OTHER.has(word))) return null;
+    if (parts.some((word) => OTHER.has(word))) return null;
     const match = RULES.find((r) => names(r, parts));
     if (!match) {
       const seams = parts.some((word) => SEAM.split(" ").includes(word));
@@ -139,7 +139,10 @@ export function matchHeadings(headings: readonly string[]): HeadingMatch {
     if (!match) return null;
     if (BY_BOX.has(match.role)) {
       const boxes = found.some((other) => other?.role === match.role && !other.isTotal);
-      return match.isTotal && boxes ? null : match.role;
+      if (match.isTotal && boxes) return null;
+      if (framesIn(headings[i]!).length < 2) return match.role;
+      doubts.push({ role: match.role, heading: headings[i]! });
+      return null;
     }
     const rivals = found.filter((other) => other?.role === match.role);
     const better = rivals.some((other) => other!.rank < match.rank);
@@ -252,12 +255,16 @@ const FULL = words("full solid equiv equivalent equivalents");
 
 /** The frame that a heading names (`Medium bees`, `bees, deep 1`), null where it names none. */
 export function frameOfHeading(heading: string): FrameSize | null {
-  const parts = ` ${wordsOf(heading).join(" ")} `.replace(/ meds? /, " medium ");
-  const named = FRAMES.filter((frame) => parts.replace(/s /g, " ").includes(` ${frame.name} `));
-  return named.reduce<FrameSize | null>(
-    (longest, frame) => (frame.name.length > (longest?.name.length ?? 0) ? frame : longest),
-    null,
-  );
+  return framesIn(heading)[0] ?? null;
+}
+
+/** The frames that a heading names; a `national deep` is no deep beside it. */
+function framesIn(heading: string): FrameSize[] {
+  const parts = ` ${wordsOf(heading).join(" ")} `
+    .replace(/ meds? /, " medium ")
+    .replace(/s /g, " ");
+  const named = FRAMES.filter((frame) => parts.includes(` ${frame.name} `));
+  return named.filter(({ name }) => !named.some((n) => n.name !== name && n.name.includes(name)));
 }
 
 /** The words of a heading, without signs; a table's second `Bees` is `Bees2`. */

@@ -1,25 +1,14 @@
-import { adultLoss, type Season } from "./adult-loss.js";
-import { bees as beesOn } from "./bees.js";
 import { cellsOfBrood, checkBrood } from "./brood.js";
+import { framesAhead, type Course } from "./colony.js";
 import type { Contract } from "./contract.js";
 import { normalCdf } from "./distributions.js";
-import { emergence, ofAllStages, withLaying } from "./emergence.js";
+import { ofAllStages } from "./emergence.js";
 import { exactly } from "./estimate.js";
-import { averageForecast, forecast, type Forecast } from "./forecast.js";
-import { laying as layingOf } from "./laying.js";
+import { averageForecast, type Forecast } from "./forecast.js";
 import { countLot, isCounted, lotOf, type Look } from "./lot.js";
 import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
 import { lotAverage } from "./sampling.js";
-
-/** What is said of the weeks between the look and the day that counts. */
-export interface Course {
-  readonly season: Season | number | null;
-  /** Eggs a day that go on being laid, or as many as today's brood shows. */
-  readonly laying: number | "today";
-  /** Most frames of bees that a hive's boxes hold. */
-  readonly space: number | null;
-}
 
 /** A lot's average on a later day, under the contract's rules. */
 export interface LotForecast extends Forecast {
@@ -105,20 +94,14 @@ function lookOn(contract: Contract, look: Look, days: number, course: Course): L
   if (full === null) {
     throw new Refusal(`hive ${id}: brood is not known in full frames: combs need their cover`);
   }
-  const perFrame = beesOn(exactly(1), undefined, contract.frame).middle;
   const cells = cellsOfBrood(full, contract.frame).middle;
   naming(id, () => checkBrood(cells, contract.frame, course.space));
-  const brood = ofAllStages(cells);
-  const eggs = brood.find(({ stage }) => stage === "egg")!.cells;
-  const rate = course.laying === "today" ? (layingOf(eggs, null, null).byEggs ?? 0) : course.laying;
-  const emerging = withLaying(emergence(brood, "worker"), rate, days);
-  const told = forecast(
-    { bees: hive.frames.middle * perFrame, emerging },
-    look.day!,
-    days,
-    adultLoss(course.season, full.middle > 0 || rate > 0),
-    (course.space ?? Infinity) * perFrame,
-  );
-  const frames = exactly(told.middle / perFrame);
+  const seen = {
+    day: look.day!,
+    frames: hive.frames.middle,
+    frame: contract.frame,
+    brood: ofAllStages(cells),
+  };
+  const frames = exactly(framesAhead(seen, days, course).middle);
   return { ...look, hive: { ...hive, frames } };
 }

@@ -1,5 +1,15 @@
+import type { Contract } from "./contract.js";
+import { mean } from "./mean.js";
 import { ratioOf, standardError } from "./ratio.js";
 import { Refusal } from "./refusal.js";
+
+/**
+ * Frames by which one observer's average is usually off: two people's errors are independent, so
+ * that one of them makes a half of the square of their gap.
+ */
+export function observerFrames({ observerError }: Contract, average: number): number {
+  return (average * observerError) / 100 / Math.SQRT2;
+}
 
 /** How two people who judged the same hives differ. */
 export interface ObserverError {
@@ -40,14 +50,12 @@ export function observerError(first: readonly number[], second: readonly number[
     0,
   );
   if (gap === null) throw new Refusal("both saw no bees in any hive");
-  const mean = (frames: readonly number[]): number =>
-    frames.reduce((sum, value) => sum + value, 0) / hives;
   const se = standardError(gap);
   if (se === null) throw new Refusal("bees in one hive alone, and two are needed, better twenty");
   return {
     hives,
-    first: mean(first),
-    second: mean(second),
+    first: mean(first)!,
+    second: mean(second)!,
     difference: 100 * gap.ratio,
     se: 100 * se,
     error: 100 * Math.hypot(gap.ratio, se),

@@ -1,4 +1,5 @@
 import { normalQuantile } from "./distributions.js";
+import { first } from "./first.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
 
@@ -80,7 +81,7 @@ export function openMore(strengths: readonly number[], plan: Plan): Standing {
  * need not be whole: ((z_alpha + z_beta) spread / (good - bad))2, less in a finite lot.
  */
 export function fixedSample({ good, bad, alpha, beta, spread, size }: Omit<Plan, "most">): number {
-  const z = -normalQuantile(alpha, 0, 1) - normalQuantile(beta, 0, 1);
+  const z = -normalQuantile(alpha) - normalQuantile(beta);
   const endless = ((z * spread) / (good - bad)) ** 2;
   return endless / (1 + endless / size);
 }
@@ -163,13 +164,8 @@ function moreToOpen(
 ): number {
   if (opened === 0) return Math.min(2, most);
   const variance = opened < 2 ? 0 : squares / (opened - 1);
-  let [fewest, enough] = [Math.max(2, opened + 1), most];
-  while (fewest < enough) {
-    const middle = Math.floor((fewest + enough) / 2);
-    if (verdictOf(average, boundsOf(plan, middle, variance)) === null) fewest = middle + 1;
-    else enough = middle;
-  }
-  return fewest - opened;
+  const decides = (n: number): boolean => verdictOf(average, boundsOf(plan, n, variance)) !== null;
+  return first(Math.max(2, opened + 1), most, decides) - opened;
 }
 
 function standing(

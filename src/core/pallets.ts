@@ -1,4 +1,5 @@
 import { plural } from "./plural.js";
+import { mean } from "./mean.js";
 import { quote, Refusal } from "./refusal.js";
 
 /** A hive that is listed: with its frames of bees where it was opened. */
@@ -76,10 +77,9 @@ export function palletsOf(
 /** The mean of the opened hives of a lot, dead-outs among them. */
 function averageOf(hives: readonly ListedHive[], lot: string): number {
   const opened = hives.flatMap((hive) => (hive.frames === null ? [] : hive.frames));
-  if (opened.length === 0) {
-    throw new Refusal(`${lotName(lot)} has no opened hive, so its average is not known`);
-  }
-  return opened.reduce((sum, frames) => sum + frames, 0) / opened.length;
+  const average = mean(opened);
+  if (average !== null) return average;
+  throw new Refusal(`${lotName(lot)} has no opened hive, so its average is not known`);
 }
 
 function byPallet(hives: readonly ListedHive[]): Map<string, ListedHive[]> {

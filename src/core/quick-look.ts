@@ -1,3 +1,4 @@
+import { mean } from "./mean.js";
 import { halfWidth, ratioOf, tailOf } from "./ratio.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
@@ -44,7 +45,7 @@ export function quickLook(hives: readonly QuickHive[], confidence: number): Quic
   if (ratio === null) {
     throw new Refusal("the quick look saw no bees in the hives that were counted in full");
   }
-  const quickAverage = hives.reduce((sum, { quick }) => sum + quick, 0) / hives.length;
+  const quickAverage = mean(hives.map(({ quick }) => quick))!;
   const average = ratio.ratio * quickAverage;
   const arm = halfWidth(ratio, tail, 0);
   const reach = arm === null ? null : arm * quickAverage;

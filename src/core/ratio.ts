@@ -83,7 +83,7 @@ export function halfWidth(ratio: Ratio, tail: number, typical: number): number |
   const { units, spread, skew, drawn } = ratio;
   if (drawn >= 1) return 0;
   if (spread === null) return null;
-  const z = normalQuantile(1 - tail, 0, 1);
+  const z = normalQuantile(1 - tail);
   const bySkew = (skew ** 2 * z * (z ** 4 + 2 * z ** 2 - 3) * (1 - drawn)) / (18 * units);
   const factor = (df: number): number => tQuantile(1 - tail, df) + Math.max(0, bySkew);
   const seen = factor(units - 1) * spread;

@@ -2,6 +2,7 @@ import type { Contract } from "./contract.js";
 import { normalQuantile, tCdf } from "./distributions.js";
 import { countLot, type Lot } from "./lot.js";
 import { plural } from "./plural.js";
+import { observerFrames } from "./observer.js";
 import { halfWidth, heldUp, ratioOf, standardError, tailOf, type Ratio } from "./ratio.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
@@ -44,9 +45,8 @@ export function lotAverage(contract: Contract, lot: Lot, confidence: number): Lo
   const average = ratio.ratio;
   const typical = typicalOfUnit(contract, drawn, ratio);
   const arm = halfWidth(ratio, tail, typical);
-  // Two people's errors are independent, so that one of them makes a half of the square of their gap.
-  const observer = (average * contract.observerError) / 100 / Math.SQRT2;
-  const reach = arm === null ? null : Math.hypot(arm, normalQuantile(1 - tail, 0, 1) * observer);
+  const observer = normalQuantile(1 - tail) * observerFrames(contract, average);
+  const reach = arm === null ? null : Math.hypot(arm, observer);
   const most = contract.mostFrames || Infinity;
   return {
     average,

@@ -1,4 +1,5 @@
 import { hypergeometricCdf } from "./distributions.js";
+import { first } from "./first.js";
 import type { Lot } from "./lot.js";
 import { tailOf } from "./ratio.js";
 
@@ -47,14 +48,4 @@ function atMostFound(found: number, size: number, marked: number, opened: number
   if (found >= Math.min(opened, marked)) return 1;
   if (found * size <= opened * marked) return hypergeometricCdf(found, size, marked, opened);
   return 1 - hypergeometricCdf(opened - found - 1, size, size - marked, opened);
-}
-
-/** The first whole number from `low` to `high` for which it holds; `high` where it does for none below. */
-function first(low: number, high: number, holds: (n: number) => boolean): number {
-  while (low < high) {
-    const middle = Math.floor((low + high) / 2);
-    if (holds(middle)) high = middle;
-    else low = middle + 1;
-  }
-  return low;
 }

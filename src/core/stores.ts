@@ -1,6 +1,6 @@
 import { cellsOfSide } from "./cells.js";
 import { deepEquivalent, frameOf, type FrameSize } from "./comb.js";
-import { scale, type Estimate } from "./estimate.js";
+import { bothNotes, scale, type Estimate } from "./estimate.js";
 import { quote, Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
 
@@ -82,7 +82,7 @@ export function heft(weight: Estimate, tare: Estimate): Estimate {
     low: Math.max(0, least),
     middle: weight.middle - tare.middle,
     high: weight.high === null ? null : weight.high - tare.low,
-    note: [weight.note, tare.note].filter((note) => note !== "").join("; "),
+    note: bothNotes(weight.note, tare.note),
   };
 }
 

@@ -1,5 +1,5 @@
 import { equivalent, type FrameSize } from "./comb.js";
-import { checkPairs, scale, sum, type Estimate } from "./estimate.js";
+import { checkPairs, combine, scale, sum, type Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
 import { clusterCount } from "./seams.js";
 import { sources } from "./sources.js";
@@ -73,11 +73,10 @@ function frameOfComb(first: Estimate, second: Estimate, rule: CombRule): Estimat
       "a cluster count is made of seams from above and below, not of covered combs",
     );
   };
-  return {
-    low: counts(first.low, second.low),
-    middle: counts(first.middle, second.middle),
-    high: counts(first.high ?? 100, second.high ?? 100),
-    dead: first.dead,
-    note: [...new Set([first.note, second.note])].filter((note) => note !== "").join("; "),
-  };
+  return combine(within(first), within(second), counts);
+}
+
+/** A percent without an upper end lies within the whole. */
+function within(percent: Estimate): Estimate {
+  return { ...percent, high: percent.high ?? 100 };
 }

@@ -26,14 +26,28 @@ export interface Term {
   readonly meaning: string;
 }
 
-const amount = (unit: string, most: number): TermKind => ({ kind: "number", unit, least: 0, most });
-const oneOf = (...choices: readonly string[]): TermKind => ({ kind: "choice", choices });
-const yesNo: TermKind = { kind: "yes or no" };
+const amount = (unit: string, most: number) => ({ kind: "number", unit, least: 0, most }) as const;
+const oneOf = <const C extends string>(...choices: readonly C[]) =>
+  ({ kind: "choice", choices }) as const;
+const yesNo = { kind: "yes or no" } as const;
 
-function term(
+/** What a term's cell may hold is what the contract's field may be. */
+type KindFor<V> = [V] extends [boolean]
+  ? { readonly kind: "yes or no" }
+  : [V] extends [number]
+    ? number extends V
+      ? Extract<TermKind, { kind: "number" }>
+      : { readonly kind: "choice"; readonly choices: readonly `${V}`[] }
+    : [V] extends [string]
+      ? string extends V
+        ? { readonly kind: "text" }
+        : { readonly kind: "choice"; readonly choices: readonly V[] }
+      : { readonly kind: "frame" };
+
+function term<F extends keyof Contract>(
   label: string,
-  field: keyof Contract,
-  value: TermKind,
+  field: F,
+  value: KindFor<Contract[F]>,
   missing: Term["missing"],
   meaning: string,
 ): Term {

@@ -1,6 +1,8 @@
 import type { Contract } from "./contract.js";
 import { normalQuantile } from "./distributions.js";
+import { first } from "./first.js";
 import type { Lot } from "./lot.js";
+import { observerFrames } from "./observer.js";
 import { halfWidth, ratioOf, tailOf } from "./ratio.js";
 import { Refusal } from "./refusal.js";
 import { drawnOf, typicalSpread } from "./units.js";
@@ -90,7 +92,7 @@ export function planOfSpread(contract: Contract | null, size: number, spread: nu
  */
 export function toOpen(plan: Plan, margin: number, confidence: number): ToOpen {
   const tail = tailOf(confidence);
-  const observer = normalQuantile(1 - tail, 0, 1) * plan.observer;
+  const observer = normalQuantile(1 - tail) * plan.observer;
   if (observer > margin) {
     throw new Refusal(
       `the observers' error alone is ${observer.toFixed(2)} frames either way at ${confidence} %: ` +
@@ -108,17 +110,8 @@ export function toOpen(plan: Plan, margin: number, confidence: number): ToOpen {
     };
     return Math.hypot(halfWidth(ratio, tail, plan.typical)!, observer);
   };
-  let [low, high] = [Math.min(2, plan.inLot), plan.inLot];
-  while (low < high) {
-    const middle = Math.floor((low + high) / 2);
-    if (marginOf(middle) <= margin) high = middle;
-    else low = middle + 1;
-  }
-  const hives = Math.min(plan.size, Math.round(low * plan.hivesOnUnit));
-  return { units: low, hives, margin: marginOf(low) };
-}
-
-// Two people's errors are independent, so that one of them makes a half of the square of their gap.
-function observerFrames({ observerError }: Contract, average: number): number {
-  return (average * observerError) / 100 / Math.SQRT2;
+  const least = Math.min(2, plan.inLot);
+  const units = first(least, plan.inLot, (n) => marginOf(n) <= margin);
+  const hives = Math.min(plan.size, Math.round(units * plan.hivesOnUnit));
+  return { units, hives, margin: marginOf(units) };
 }

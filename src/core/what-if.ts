@@ -40,6 +40,8 @@ const READING: ReadonlySet<keyof Contract> = new Set<keyof Contract>([
   "frame",
   "boxFrame",
   "broodMeasure",
+  "layingQueen",
+  "stores",
   "storesUnit",
   "wholeFrames",
   "decimal",
@@ -47,6 +49,11 @@ const READING: ReadonlySet<keyof Contract> = new Set<keyof Contract>([
   "dateSystem",
   "dates",
 ]);
+
+/** By what a contract reads a sheet: two with the same read the same, and refuse it in the same words. */
+export function readingOf(contract: Contract): string {
+  return JSON.stringify([contract.name, ...[...READING].map((field) => contract[field])]);
+}
 
 /** Whether the sheet's cells are read the same whatever stands in this term. */
 export function leavesReading(label: string): boolean {

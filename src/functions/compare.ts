@@ -1,4 +1,5 @@
-import { difference, mean } from "../core/compare.js";
+import { difference } from "../core/compare.js";
+import { mean } from "../core/mean.js";
 import { sum } from "../core/estimate.js";
 import { Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";

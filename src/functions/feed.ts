@@ -149,7 +149,7 @@ export function FEED(
           short: () => short.middle * inUnit,
           target: () => wanted.middle * inUnit,
           note: () =>
-            [there.note, noteOf(feed, short, bees === null && targets === null, bees, broodAt)]
+            [short.note, noteOf(feed, short, bees === null && targets === null, bees, broodAt)]
               .filter((text) => text !== "")
               .join("; "),
         };

@@ -1,7 +1,5 @@
-import { adultLoss, SEASONS, type AdultLoss, type Season } from "../core/adult-loss.js";
-import { emergence, withLaying, type BroodInStage } from "../core/emergence.js";
-import type { Colony } from "../core/forecast.js";
-import { laying } from "../core/laying.js";
+import { SEASONS, type Season } from "../core/adult-loss.js";
+import { development } from "../core/clock.js";
 import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";
@@ -36,27 +34,6 @@ export function daysBetween(seen: number, on: number, name: string): number {
   );
 }
 
-/** A colony as it was looked at, with the laying that goes on. */
-export function colonyOf(
-  bees: number,
-  brood: readonly BroodInStage[],
-  goesOn: number | "today",
-  days: number,
-): Colony {
-  const emerging = emergence(brood, "worker");
-  const eggs = brood.find(({ stage }) => stage === "egg")?.cells ?? 0;
-  const rate = goesOn === "today" ? (laying(eggs, null, null).byEggs ?? 0) : goesOn;
-  return { bees, emerging: withLaying(emerging, rate, days) };
-}
-
-/** The adults' loss of a colony, which hangs on whether it rears brood. */
-export function lossOf(season: Season | number | null, { emerging }: Colony): AdultLoss {
-  return adultLoss(
-    season,
-    emerging.some((bees) => bees > 0),
-  );
-}
-
 /** How far to trust a forecast, in a sentence. */
 export function trustIn(
   days: number,
@@ -77,5 +54,4 @@ export function trustIn(
   return parts.join("; ");
 }
 
-const BROOD_DAYS =
-  sources.workerEggDays.value + sources.workerOpenDays.value + sources.workerCappedDays.value;
+const BROOD_DAYS = development("worker").expected;

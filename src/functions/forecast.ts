@@ -1,22 +1,13 @@
-import type { Season } from "../core/adult-loss.js";
-import { BEES_PER_FRAME } from "../core/bees.js";
 import { checkBrood } from "../core/brood.js";
-import { deepEquivalent } from "../core/comb.js";
+import { framesAhead, type Course } from "../core/colony.js";
 import { sum } from "../core/estimate.js";
-import { averageForecast, forecast, type Forecast } from "../core/forecast.js";
+import { averageForecast, type Forecast } from "../core/forecast.js";
 import { Refusal } from "../core/refusal.js";
 import type { Writing } from "../core/writing.js";
 import type { Cell } from "./cells.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { checkRows, eachHive, type HiveCells } from "./hive-cells.js";
-import {
-  colonyOf,
-  daysBetween,
-  layingParameter,
-  lossOf,
-  seasonParameter,
-  trustIn,
-} from "./forecast-cells.js";
+import { daysBetween, layingParameter, seasonParameter, trustIn } from "./forecast-cells.js";
 import { choice, frameSize, hives, number } from "./parameters.js";
 import { checkSingle } from "./rows.js";
 import { BROOD_UNITS, cellsAt, type BroodColumns } from "./stages.js";
@@ -54,8 +45,9 @@ const parameters = [
  * @remarks Half way, as a power of their ratio, between today's bees and what brood and deaths alone
  * would leave: better than either (docs/forecast.md: 0.83 of the error of "same as today").
  * Adults die at 3.5 % a day in build-up, 5.5 % in summer, 6 % in autumn, 0.5 % in a winter without
- * brood, by the calendar of the north where no season is said; for old bees out of winter storage
- * give your own percent. The middle of each figure is taken: what the eye misses is in the band.
+ * brood or laying, by the calendar of the north where no season is said; for old bees out of winter
+ * storage give your own percent. The middle of each figure is taken: what the eye misses is in the
+ * band.
  * Brood without open and eggs columns is taken as all stages, 1 : 1.5 : 3.2 as found in the field.
  * @example =COMB.FORECAST(8,DATE(2026,3,28),DATE(2026,4,11),4) gives 9.26, with "low" 4.94 and "high" 14.3.
  * @customfunction FORECAST
@@ -132,13 +124,10 @@ export function FORECAST(
 }
 
 /** A sheet's hives as both functions read them. */
-interface Hives {
+interface Hives extends Course {
   readonly bees: HiveCells;
   readonly seen: HiveCells;
   readonly brood: BroodColumns;
-  readonly season: Season | number | null;
-  readonly laying: number | "today";
-  readonly space: number | null;
   readonly writing: Writing;
 }
 
@@ -147,28 +136,19 @@ function hiveReader({
   bees,
   seen,
   brood,
-  season,
-  laying,
-  space,
   writing,
+  ...course
 }: Hives): (i: number, from: number, days: number) => Forecast {
   checkSingle([seen, brood.cover]);
-  const perFrame = BEES_PER_FRAME["well covered"] * deepEquivalent(brood.frame);
   return (i, from, days) => {
     const year = seen.year(i, writing);
     const { middle } = sum(bees.estimates(i, "count", writing, year));
     // A hive without bees raises none, whatever its brood.
     const stages = middle === 0 ? [] : cellsAt(brood, i, writing, year);
     const cells = stages.reduce((total, stage) => total + stage.cells, 0);
-    checkBrood(cells, brood.frame, space);
-    const colony = colonyOf(middle * perFrame, stages, laying, days);
-    const loss = lossOf(season, colony);
-    const told = forecast(colony, from, days, loss, (space ?? Infinity) * perFrame);
-    return {
-      middle: told.middle / perFrame,
-      low: told.low / perFrame,
-      high: told.high / perFrame,
-    };
+    checkBrood(cells, brood.frame, course.space);
+    const hive = { day: from, frames: middle, frame: brood.frame, brood: stages };
+    return framesAhead(hive, days, course);
   };
 }
 

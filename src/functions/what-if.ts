@@ -62,8 +62,9 @@ export function WHAT_IF(
     const now = contractNamed(terms, name);
     const looksOnce = onceEach((contract: Contract) => looksOfSheet(yard, contract, lotName));
     const judge = (contract: Contract): Lot => {
-      const looks = looksOnce(leavesReading(term) ? now : contract);
-      return lotOf(contract, looks, size ?? hivesListed(yard, now, lotName));
+      const readAs = leavesReading(term) ? now : contract;
+      const inLot = size ?? hivesListed(yard, readAs, lotName);
+      return lotOf(contract, looksOnce(readAs), inLot);
     };
     const judgeNow = onceEach(judge);
     const outcomes = values.flat().map((value): Outcome | CellError => {

@@ -1,5 +1,6 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
 import { Refusal } from "../core/refusal.js";
+import { readingOf } from "../core/what-if.js";
 import { hivesListed, looksOfSheet } from "../functions/lot-sheet.js";
 import { CellError } from "../functions/cells.js";
 import { Choice } from "./choice.js";
@@ -71,7 +72,7 @@ export function WhatIf() {
   );
   const current = faults?.contract ?? null;
   // Read once for a contract's way of counting; moving a threshold only judges again.
-  const readAs = current && JSON.stringify([current.combRule, current.frame, current.boxFrame]);
+  const readAs = current && readingOf(current);
   const looks = useMemo(
     () =>
       yard === null || current === null

@@ -20,6 +20,15 @@ describe("a patch", () => {
     expect(patchOf(open, exactly(5), "rectangle")).toMatchObject({ low: 30, high: null });
     expect(patchOf(exactly(5), open, "rectangle")).toMatchObject({ low: 30, high: null });
   });
+
+  it("keeps what is to be known of its length and of its width", () => {
+    const noted = (note: string) => ({ ...exactly(5), note });
+    const noteOf = (length: string, width: string) =>
+      patchOf(noted(length), noted(width), "rectangle").note;
+    expect(noteOf("", "wide")).toBe("wide");
+    expect(noteOf("long", "")).toBe("long");
+    expect(noteOf("long", "wide")).toBe("long; wide");
+  });
 });
 
 describe("the share of a side that cells take", () => {

@@ -89,6 +89,48 @@ describe("a drawn comb", () => {
     }
   });
 
+  it("has its ground and the hole of its frame as large as the comb, and its cells in their places", () => {
+    // 79 cells of 15 are 1,185, 43 rows of 13 are 559; the hole is 1 larger to every side. A run begins
+    // half a cell before the middle of its first, which is at 3.75 and 6.5: 3.75 - 7.5, 6.5 - 0.
+    const svg = drawComb(combWithBees(0, 1), "t");
+    expect(svg).toContain('<path fill="#f0dcae" d="M0 0h1185v559h-1185z"/>');
+    expect(svg).toContain('M-1-1v561h1187v-561z"/>');
+    expect(svg).toContain('<g transform="translate(-3.75 6.5)">');
+  });
+
+  it("has one more cell and row at every side, which the frame cuts", () => {
+    // 43 + 2 rows of (79 + 2) x 15; the uneven ones begin half a cell later.
+    const rows = Array.from(
+      { length: 45 },
+      (_, i) => `M${i % 2 === 0 ? -7.5 : -15} ${(i - 1) * 13}h1215`,
+    );
+    const paths = pathsOf(drawComb(combWithBees(0, 1), "t"));
+    expect([...paths.values()]).toEqual([rows.join("")]);
+  });
+
+  it("has round marks in the middle of its cells", () => {
+    // A mark without length is a dash of 0.01, (15 - 0.01) / 2 after the cell's edge; an egg's 4 long.
+    const svg = drawComb(combWithBrood("clear centre", 40, 3), "t");
+    for (const mark of [
+      'stroke="#b98040" stroke-width="11" stroke-dasharray="0.01 14.99" stroke-dashoffset="-7.495"',
+      'stroke="#ffffff" stroke-width="2" stroke-dasharray="4 11" stroke-dashoffset="-5.5"',
+    ]) {
+      expect(svg).toContain(`${mark} stroke-linecap="round"/>`);
+    }
+  });
+
+  it("is tags and nothing beside them, each dash and each gap of some length", () => {
+    for (const picture of [combWithBees(40, 1), combWithBrood("clear centre", 40, 1)]) {
+      const svg = drawComb(picture, "t");
+      expect(svg.replace(/<[^<>]*>/g, "")).toBe("");
+      expect(svg).not.toMatch(/undefined|NaN/);
+      const dashes = [...svg.matchAll(/dasharray="([^"]*)"/g)].flatMap(([, all]) =>
+        all!.split(" "),
+      );
+      for (const dash of dashes) expect(Number(dash)).toBeGreaterThan(0);
+    }
+  });
+
   it("has no colour of a bee where there is none, and all of them where there are some", () => {
     const [none, some] = [drawComb(combWithBees(0, 1), "t"), drawComb(combWithBees(5, 1), "t")];
     for (const colour of BEE_COLOURS) {

@@ -29,6 +29,11 @@ describe("a percent among the terms", () => {
     ["0.5 %", FRACTIONS, 0.5],
     [1, FRACTIONS, 100],
     ["12,5 %", COMMA, 12.5],
+    ["12,25 %", COMMA, 12.25],
+    ["12", COMMA, 12],
+    ["12.25", PLAIN, 12.25],
+    ["0", PLAIN, 0],
+    ["0 %", PLAIN, 0],
   ])("%j, %o: %d", (cell, written, percent) => {
     expect(readTerm("deposit", cell, written)).toBeCloseTo(percent, 12);
   });
@@ -50,6 +55,7 @@ describe("a percent among the terms", () => {
     ["-1", PLAIN],
     ["1e1", PLAIN],
     ["10 % of it", PLAIN],
+    ["1%0", PLAIN],
     ["12.5", COMMA],
     ["10 in", PLAIN],
   ])("%j, %o is none", (cell, written) => {
@@ -136,7 +142,10 @@ it("knows a label in capitals, spaced, with its unit in brackets, a colon, or bo
   ]) {
     expect(labelOf(label)).toBe("average frames");
   }
-  expect(labelOf("average (deep) frames")).toBe("average (deep) frames");
+  for (const other of ["average (deep) frames", "average: frames", "average: frames:: (deep)"]) {
+    expect(labelOf(other)).not.toBe("average frames");
+  }
+  expect(labelOf("average: frames (deep):")).toBe("average: frames");
   expect(labelOf(null)).toBe("");
 });
 
@@ -152,6 +161,20 @@ describe("a column of terms", () => {
     expect([comma.decimal, comma.averageFrames]).toEqual([",", 7.5]);
   });
 
+  it("knows those two by whatever spelling their own cells are read in", () => {
+    // 1 as a fraction is 100 %, and 100 times too little as a percent.
+    for (const fraction of ["Fraction", "FRACTION", " fraction "]) {
+      const { percentsAs, openedShare } = read(
+        ["percents written as", fraction],
+        ["share opened", 1],
+        ["average frames", 8],
+      );
+      expect([percentsAs, openedShare]).toEqual(["fraction", 100]);
+    }
+    const comma = read(["average frames", "7,5"], ["decimal sign", " , "]);
+    expect([comma.decimal, comma.averageFrames]).toEqual([",", 7.5]);
+  });
+
   it("has as many grades as its last one that is filled", () => {
     const { grades } = read(
       ["grade 1 name", "Best"],
@@ -164,6 +187,13 @@ describe("a column of terms", () => {
       { name: "Best", frames: 8, brood: 0, fee: 0 },
       { name: "Good", frames: 0, brood: 0, fee: 0 },
     ]);
+  });
+
+  it("is told of a grade without a name which cell to fill", () => {
+    const nameless = () =>
+      read(["grade 1 name", "Best"], ["grade 1 frames", 8], ["grade 2 fee", 9]);
+    expect(nameless).toThrow('grade 2 has no name: fill "grade 2 name"');
+    expect(nameless).toThrow(expect.objectContaining({ terms: ["grade 2 name"] }));
   });
 
   it("counts boxes in the frame of the contract where theirs is not said", () => {

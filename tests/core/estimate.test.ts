@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   between,
   bothNotes,
+  combine,
   exactly,
   map,
   print,
@@ -44,10 +45,29 @@ describe("the sum of a hive's boxes", () => {
     expect(sum([noted("alone")]).note).toBe("alone");
     expect(bothNotes("", "second")).toBe("second");
     expect(bothNotes("first", "")).toBe("first");
+    expect(bothNotes("the same", "the same")).toBe("the same");
   });
 
   it("of no box is nothing", () => {
     expect(sum([])).toEqual(exactly(0));
+  });
+});
+
+describe("an estimate made of two", () => {
+  const times = (a: number, b: number): number => a * b;
+
+  it("has its ends from their ends, and none above where either has none", () => {
+    // 2 x 3, 3 x 4, 4 x 5.
+    const made = combine(between(2, 4), between(3, 5), times);
+    expect(made).toMatchObject({ low: 6, middle: 12, high: 20 });
+    expect(combine(OPEN, exactly(2), times)).toMatchObject({ low: 24, high: null });
+    expect(combine(exactly(2), OPEN, times)).toMatchObject({ low: 24, high: null });
+  });
+
+  it("is dead as the first is, and says what is to be known of both", () => {
+    expect(combine(DEAD, exactly(2), times).dead).toBe(true);
+    expect(combine(exactly(2), DEAD, times).dead).toBe(false);
+    expect(combine(between(1, 2, "seen"), between(1, 2, "read"), times).note).toBe("seen; read");
   });
 });
 

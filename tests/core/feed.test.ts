@@ -42,6 +42,11 @@ describe("what stores lack", () => {
     expect(shortOfTarget(exactly(40), between(20, 30))).toEqual(exactly(0));
   });
 
+  it("says what is to be known of the stores and of the target", () => {
+    const noted = (note: string) => ({ ...exactly(20), note });
+    expect(shortOfTarget(noted("hefted"), noted("a guess")).note).toBe("hefted; a guess");
+  });
+
   it("may be none where the stores are open, and is open where the target is", () => {
     expect(shortOfTarget(open, exactly(25))).toMatchObject({ low: 0, middle: 15, high: 15 });
     expect(shortOfTarget(exactly(3), open)).toMatchObject({ low: 7, middle: 7, high: null });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
+import type { Course } from "../../src/core/colony.js";
 import { DEEP } from "../../src/core/comb.js";
 import { broodOfBoxes, cellsOfBrood } from "../../src/core/brood.js";
 import { exactly } from "../../src/core/estimate.js";
 import type { Look } from "../../src/core/lot.js";
-import { lotForecast, type Course } from "../../src/core/lot-forecast.js";
+import { lotForecast } from "../../src/core/lot-forecast.js";
 import { standardContract } from "../../src/core/standards.js";
 import { comb, serial } from "../functions/sheet.js";
 
@@ -137,6 +138,40 @@ describe("a lot's forecast in January", () => {
     // A tenth of a comb of brood makes up for little of it.
     expect(after(0.1, 0)).toBeGreaterThan(6.695);
     expect(after(0.1, 0)).toBeLessThan(7);
+  });
+});
+
+describe("one hive is forecast alike by itself and as a lot", () => {
+  const day = serial(2026, 1, 5);
+  const terms = [
+    ["Term", "Any"],
+    ["minimum frames", 0.1],
+  ];
+  const brood = (combs: number) => (combs === 0 ? "none" : combs);
+  const alone = (combs: number, days: number, laying: unknown) =>
+    comb("FORECAST", 8, day, day + days, brood(combs), 60, null, null, null, null, laying)[0]![0];
+  const asLot = (combs: number, days: number, laying: unknown) => {
+    const yard = [
+      ["Hive", "Date", "Bees", "Brood combs", "Brood %"],
+      ["H1", day, 8, brood(combs), 60],
+    ];
+    const rows = comb("LOT_FORECAST", yard, day + days, null, terms, null, null, null, laying);
+    return rows[1]![2];
+  };
+
+  it("by build-up's loss where eggs go on being laid in January", () => {
+    // 3.5 % a day for 15 days, half of the way as a power: 8 x 0.965 ** 7.5 = 6.124.
+    expect(alone(0, 15, 500)).toBeCloseTo(6.124, 3);
+    expect(asLot(0, 15, 500)).toBeCloseTo(6.124, 3);
+  });
+
+  it.each([
+    [0, 15, null],
+    [0, 30, 500],
+    [4, 15, null],
+    [4, 30, 500],
+  ])("of %d combs with brood, %d days later, laying %j", (combs, days, laying) => {
+    expect(asLot(combs, days, laying)).toBeCloseTo(alone(combs, days, laying) as number, 9);
   });
 });
 

@@ -335,6 +335,22 @@ describe("an amount as people write it", () => {
   });
 });
 
+describe("a figure that cannot be, or is none", () => {
+  it.each([
+    [
+      "percent",
+      "101",
+      "0 to 100 percent",
+      "a percent such as 60, 60%, 55-65, about 60, half or none",
+    ],
+    ["eighths", "9", "0 to 8 eighths of a side", "eighths of a side such as 3, 3-4, 2½ or none"],
+    ["amount", "10000001", "0 to 10000000 in all", "an amount such as 12, 12.5, 10-12 or none"],
+  ] as const)("is told what a figure of its sort is: %s", (kind, over, range, expected) => {
+    expect(() => read(over, kind)).toThrow(`"${over}" is out of range: ${range} were expected`);
+    expect(() => read("?", kind)).toThrow(`"?" is not understood: ${expected} was expected`);
+  });
+});
+
 describe("a count that the spreadsheet turned into a date", () => {
   it.each([
     ["8 July, month first", serial(2026, 7, 8)],

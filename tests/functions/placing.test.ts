@@ -216,6 +216,13 @@ describe("DROPS", () => {
 });
 
 describe("FEED", () => {
+  it("says how an open target was counted, as it does of open stores", () => {
+    const note = (stores: string, target: string) =>
+      one("FEED", stores, "lb", target, "lb", null, null, ...Array<null>(5).fill(null), "note");
+    expect(note("20", "50+")).toContain("50 or more, counted as 50");
+    expect(note("20+", "50")).toContain("20 or more, counted as 20");
+  });
+
   it("is never more for more stores, nor less for a higher target", () => {
     const amounts = fc.double({ min: 0.1, max: 90, noNaN: true });
     fc.assert(

@@ -9,7 +9,6 @@ import { pathToFileURL } from "node:url";
 
 import { collectTests, getFn } from "@vitest/runner";
 import fc from "fast-check";
-import ts from "typescript";
 
 /** What judges src/core: its own tests, and those of the functions over it. No files, no pages. */
 const JUDGES = [
@@ -18,6 +17,8 @@ const JUDGES = [
 ];
 /** Of each drawn test this many, where it does not ask for its own number, and none is made smaller. */
 const DRAWN = { seed: 20261125, numRuns: 25, endOnFailure: true };
+
+const ON_LOADING = process.env.STATIC !== undefined;
 
 const TIMES = "mutation-times.json";
 
@@ -30,23 +31,25 @@ class InOneProcess {
   /** @type {Map<string, { name: string, run: () => unknown }>} */
   tests = new Map();
 
+  /** Only what is worked out on loading asks for new files, and so for a new process. */
   capabilities() {
-    return { reloadEnvironment: false };
+    return { reloadEnvironment: !ON_LOADING };
   }
 
   /** Loading is not timed, unless it is itself what a change is looked for in. */
   async init() {
-    if (process.env.STATIC === undefined) await this.load();
+    if (!ON_LOADING) await this.load();
   }
 
   async load() {
     if (this.tests.size > 0) return;
     const sources = ["src/core", "src/functions", "tests"].flatMap(files);
-    for (const path of sources) translate(path);
+    for (const path of sources) await translate(path);
     fc.configureGlobal(DRAWN);
     /** @type {typeof this.tests} */
     const tests = new Map();
-    const judges = sources.filter((path) => JUDGES.some((some) => some.test(path)));
+    const { BY = "" } = process.env;
+    const judges = sources.filter((path) => path.includes(BY) && JUDGES.some((j) => j.test(path)));
     for (const path of judges) {
       const [file] = await collectTests([resolve(path)], /** @type {any} */ (COLLECTOR));
       if (file?.result) throw new Error(`${path}: ${file.result.errors?.[0]?.stack}`);
@@ -81,6 +84,8 @@ class InOneProcess {
   }
 
   async mutantRun(/** @type {any} */ { activeMutant, testFilter, hitLimit, mutantActivation }) {
+    if (ON_LOADING && mutantActivation !== "static")
+      return { status: "error", errorMessage: "not asked" };
     const name = activeMutant.id;
     state.hitCount = 0;
     state.hitLimit = hitLimit;
@@ -111,9 +116,11 @@ class InOneProcess {
 }
 
 /** As JavaScript beside the file, where the imports of the others look for it. */
-function translate(/** @type {string} */ path) {
+async function translate(/** @type {string} */ path) {
   const beside = path.replace(/\.ts$/, ".js");
   if (existsSync(beside)) return;
+  // Half of the time that a new process takes to begin.
+  const { default: ts } = await import("typescript");
   const { outputText } = ts.transpileModule(readFileSync(path, "utf8"), {
     compilerOptions: { target: ts.ScriptTarget.ES2022, module: ts.ModuleKind.ESNext },
   });
@@ -126,7 +133,8 @@ const COLLECTOR = {
     root: ".",
     setupFiles: [],
     sequence: { hooks: "stack" },
-    testTimeout: 60_000,
+    // Watched, a search takes many times as long as it does.
+    testTimeout: 600_000,
     tags: [],
   },
   trace: (/** @type {string} */ _, /** @type {any} */ ...rest) => rest.at(-1)(),

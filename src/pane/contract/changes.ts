@@ -39,6 +39,14 @@ export function rowsOf({ block }: TermsTable): ReadonlyMap<string, number> {
   return rows;
 }
 
+/** How the figures in a contract's column are written. */
+export function writtenOf(table: TermsTable, column: number): Written {
+  const cells = [...rowsOf(table)].map(
+    ([label, row]) => [label, table.block.values[row]![column]] as const,
+  );
+  return writtenIn(new Map(cells));
+}
+
 /** What differs between a draft's entries and the table, in the order of the draft. */
 export function changesOf(
   table: TermsTable,

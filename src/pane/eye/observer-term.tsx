@@ -1,11 +1,13 @@
 import { useState } from "preact/hooks";
-import { labelOf, readTerm } from "../../core/contract-reading.js";
+import { readTerm, type Written } from "../../core/contract-reading.js";
 import { Refusal } from "../../core/refusal.js";
 import {
   columnOf,
   formulasIn,
+  rowsOf,
   standsAt,
   stepsOf,
+  writtenOf,
   type Change,
   type TermsTable,
 } from "../contract/changes.js";
@@ -31,10 +33,11 @@ export function ObserverTerm({ error, tables, sign }: Props) {
   const choice = choices[chosen] ?? choices[0];
   if (choice === undefined) return <p>{texts.contract.none}</p>;
   const { table, name } = choice;
-  const now = Math.round(error * 10) / 10;
   const column = columnOf(table, name);
+  const written = writtenOf(table, column);
+  const now = Math.round(error * 10) / (written.fractions ? 1000 : 10);
   const change = changeOf(table, column, now);
-  const why = whyNot(table, column, now);
+  const why = whyNot(table, column, now, written);
   const save = () => write(stepsOf(table, name, column, [change]), texts.contract.saved(name, 1));
   return (
     <>
@@ -56,7 +59,7 @@ export function ObserverTerm({ error, tables, sign }: Props) {
         {texts.contract.change(
           LABEL,
           String(standsAt(table, change.row, column)) || texts.contract.leftOut,
-          shownNumber(now, sign),
+          shownNumber(now, sign, 3),
         )}
       </p>
       {why !== null && <p class="error">{why}</p>}
@@ -73,16 +76,16 @@ export function ObserverTerm({ error, tables, sign }: Props) {
   );
 }
 
-function changeOf({ block }: TermsTable, column: number, now: number): Change {
-  const at = block.values.findIndex((row, r) => r > 0 && labelOf(row[0]) === LABEL);
-  if (at < 0) return { label: LABEL, was: "", now, row: null };
-  return { label: LABEL, was: block.entries[at]![column] ?? "", now, row: at };
+function changeOf(table: TermsTable, column: number, now: number): Change {
+  const row = rowsOf(table).get(LABEL) ?? null;
+  const was = row === null ? "" : (table.block.entries[row]![column] ?? "");
+  return { label: LABEL, was, now, row };
 }
 
-function whyNot(table: TermsTable, column: number, now: number): string | null {
+function whyNot(table: TermsTable, column: number, now: number, written: Written): string | null {
   if (formulasIn(table, column).has(LABEL)) return texts.contract.formula;
   try {
-    readTerm(LABEL, now, { comma: false, fractions: false });
+    readTerm(LABEL, now, written);
     return null;
   } catch (error) {
     if (error instanceof Refusal) return error.message;

@@ -112,6 +112,27 @@ describe("two judges", () => {
     expect(book.snapshot()).toEqual(before);
   });
 
+  it("write the term as the contract writes its percents", async () => {
+    const book = workbook([
+      ["Term", "Cherry", "Pear"],
+      ["average frames", 8, 7],
+      ["percents written as", "Fraction", ""],
+      ["observer error", 0.1, 10],
+    ]);
+    const drawn = await open(book);
+    await columns(drawn);
+    // 11.87 % to the tenth, as above, is 0.119.
+    expect(drawn.page.body.textContent).toContain("observer error: 0.1 → 0.119");
+    save(drawn).click();
+    await vi.waitFor(() => expect(drawn.said).toHaveLength(1));
+    expect(book.entry("Terms", 3, 1)).toBe(0.119);
+    await vi.waitFor(() => expect(save(drawn).disabled).toBe(true));
+    await choose(drawn, "eye-contract", "1");
+    await vi.waitFor(() =>
+      expect(drawn.page.body.textContent).toContain("observer error: 10 → 11.9"),
+    );
+  });
+
   it("leave a formula alone", async () => {
     const drawn = await open(workbook());
     await columns(drawn);

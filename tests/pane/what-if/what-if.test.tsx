@@ -150,6 +150,34 @@ describe("the view of what if", () => {
     expect(drawn.page.body.textContent).toMatch(/4 Apr 2026: [\d.]+ frames .* chance to meet it/);
   });
 
+  it("reads the sheet anew for another contract that counts brood otherwise", async () => {
+    const terms = [
+      ["Term", "Frames", "Combs"],
+      ["average frames", 8, 8],
+      ["brood", 3, 3],
+      ["brood counted as", "full frames", "combs"],
+    ];
+    const yard = [
+      ["Hive", "Frames of bees", "Brood"],
+      ["H1", 9, 4],
+      ["H2", 7, 3],
+    ];
+    const place = { sheet: "Terms", row: 0, column: 0, rows: 4, columns: 3 };
+    const drawn = await open(
+      new MemoryWorkbook(
+        { Yard: yard, Terms: terms },
+        new Map([["Terms", { kind: "name", place }]]),
+      ),
+    );
+    const which = drawn.page.getElementById("what-if-contract") as HTMLSelectElement;
+    which.value = "Combs";
+    which.dispatchEvent(new drawn.window.Event("change", { bubbles: true }));
+    await vi.waitFor(() => expect(which.value).toBe("Combs"));
+    // 4 and 3 combs with brood of 3 asked: both count, (9 + 7) / 2 = 8.
+    expect(drawn.page.querySelector(".error")?.textContent).toBeUndefined();
+    expect(verdict(drawn)).toContain("met: average 8 of 8 frames asked");
+  });
+
   it("follows the sheet", async () => {
     const book = workbook();
     const drawn = await open(book);
