@@ -34,8 +34,8 @@ export const TOPICS = [
         "1-2 and 1/2 become the same date. Type it again as text; or set the term whole frames to yes where you never write fractions.",
       "… stands where a figure was expected":
         "The cell holds yes or no, or something else that is no figure. Look whether the columns are given in the right order.",
-      "most of this column is dates: give the column of figures":
-        "The argument points at a column of dates. Point it at the counts.",
+      "most of this column is dates: give the column of figures, or, where ranges such as 7-8 became dates, type them again as text":
+        "The argument points at a column of dates: point it at the counts. Where they are counts that the spreadsheet made dates, format the column as text and type them again; in a yard sheet the pane's Columns puts back what it can.",
       "… stands where yes or no was expected": "Write yes, no, or ? where nobody looked.",
       "… is in …, and the unit given is …":
         "The weight is written in another unit than the argument or the term stores unit says. Correct one of the two.",
