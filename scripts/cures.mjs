@@ -193,7 +193,7 @@ export const TOPICS = [
         "Head the column of lots Lot, or leave the lot out to take the whole sheet.",
       "no opened hive stands in the lot …":
         "The lot is spelled otherwise in the sheet, or none of its hives was opened.",
-      "hive … stands twice: give each of its looks its own date, so that the later one counts":
+      "hive … stands twice…: give each of its looks its own date, so that the later one counts":
         "Fill the date column for both rows with two different days, or delete the look that does not count. Where dates are text, set the term dates written.",
       "hive … has no pallet, and the contract opens whole pallets":
         "How sure an average is hangs on the pallets. Fill the pallet column, or set opened by to hives.",

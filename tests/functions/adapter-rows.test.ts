@@ -303,6 +303,13 @@ describe("a column of dates", () => {
   });
 
   const days = [serial(2026, 7, 8), serial(2026, 8, 9), serial(2026, 6, 7)];
+
+  it("is none either where nothing says that its dates were ranges", () => {
+    for (const [cell] of comb("READING", column(...days))) expect(cell).toBeTypeOf("number");
+    const [first] = comb("READING", column(...days, 9));
+    expect(first).toEqual([expect.stringContaining("most of this column is dates")]);
+  });
+
   const strengths = (heading: string, cells: readonly unknown[]): unknown[] =>
     comb(
       ...([
