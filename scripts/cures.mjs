@@ -40,8 +40,8 @@ export const TOPICS = [
         "1-2 and 1/2 become the same date. Type it again as text; or set the term whole frames to yes where you never write fractions.",
       "… stands where a figure was expected":
         "The cell holds yes or no, or something else that is no figure. Look whether the columns are given in the right order.",
-      "most of this column is dates: give the column of figures":
-        "The argument points at a column of dates. Point it at the counts.",
+      "most of this column is dates: give the column of figures, or, where ranges such as 7-8 became dates, type them again as text":
+        "The argument points at a column of dates: point it at the counts. Where they are counts that the spreadsheet made dates, format the column as text and type them again; in a yard sheet the pane's Columns puts back what it can.",
       "… stands where yes or no was expected": "Write yes, no, or ? where nobody looked.",
       "… is in …, and the unit given is …":
         "The weight is written in another unit than the argument or the term stores unit says. Correct one of the two.",
@@ -211,7 +211,7 @@ export const TOPICS = [
         "Head the column of lots Lot, or leave the lot out to take the whole sheet.",
       "no opened hive stands in the lot …":
         "The lot is spelled otherwise in the sheet, or none of its hives was opened.",
-      "hive … stands twice: give each of its looks its own date, so that the later one counts":
+      "hive … stands twice…: give each of its looks its own date, so that the later one counts":
         "Fill the date column for both rows with two different days, or delete the look that does not count. Where dates are text, set the term dates written.",
       "hive … has no pallet, and the contract opens whole pallets":
         "How sure an average is hangs on the pallets. Fill the pallet column, or set opened by to hives.",

@@ -102,25 +102,46 @@ function judged(contract: Contract, look: Look): Judged {
   }
 }
 
+/** How a look stands among those into its hive: it counts, a later one does, or no day says which. */
+export type Turn = "counts" | "earlier" | "unclear";
+
+type Told = Pick<Look, "id" | "day">;
+
+/** The turn of each look, in their order. */
+export function turnsOf(looks: readonly Told[]): Turn[] {
+  const days = new Map<string, (number | null)[]>();
+  for (const { id, day } of looks) {
+    const known = days.get(id);
+    if (known === undefined) days.set(id, [day]);
+    else known.push(day);
+  }
+  return looks.map(({ id, day }) => {
+    const all = days.get(id)!;
+    if (all.length === 1) return "counts";
+    if (day === null || all.includes(null)) return "unclear";
+    const latest = Math.max(...(all as number[]));
+    if (day < latest) return "earlier";
+    return all.filter((other) => other === latest).length === 1 ? "counts" : "unclear";
+  });
+}
+
 /**
  * Each hive once, by its latest look.
  *
- * @throws Refusal for a hive that stands twice without days that differ
+ * @throws Refusal for hives that stand twice without days that differ
  */
-export function latestLooks<T extends Pick<Look, "id" | "day">>(looks: readonly T[]): T[] {
-  const byId = new Map<string, T>();
-  for (const look of looks) {
-    const known = byId.get(look.id);
-    if (
-      known !== undefined &&
-      (known.day === null || look.day === null || known.day === look.day)
-    ) {
-      throw new Refusal(
-        `hive ${look.id} stands twice: give each of its looks its own date, so that the later one counts`,
-      );
-    }
-    if (known === undefined || known.day! < look.day!) byId.set(look.id, look);
+export function latestLooks<T extends Told>(looks: readonly T[]): T[] {
+  const turns = turnsOf(looks);
+  const unclear = new Set(looks.flatMap(({ id }, i) => (turns[i] === "unclear" ? [id] : [])));
+  if (unclear.size > 0) {
+    const [id, ...others] = unclear;
+    const more = others.length > 0 ? ` (and so do ${firstOf(others)})` : "";
+    throw new Refusal(
+      `hive ${id} stands twice${more}: give each of its looks its own date, so that the later one counts`,
+    );
   }
+  const byId = new Map(looks.map((look) => [look.id, look]));
+  looks.forEach((look, i) => turns[i] === "counts" && byId.set(look.id, look));
   return [...byId.values()];
 }
 

@@ -4,6 +4,7 @@ import { cellsOfBrood } from "../core/brood.js";
 import type { Contract } from "../core/contract.js";
 import type { Estimate } from "../core/estimate.js";
 import { gradeOf, reasonOf, shortOf, type GradeOfHive, type Hive } from "../core/grade.js";
+import type { Turn } from "../core/lot.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { bees as beesOn } from "../core/bees.js";
 import { normalise } from "../core/text.js";
@@ -14,12 +15,15 @@ import { answer, optional, type SheetFunction } from "./declare.js";
 import { checkRows } from "./hive-cells.js";
 import { hiveAt, standingAt } from "./look.js";
 import { block, hives } from "./parameters.js";
+import { TURN_NOTES, turnsIn } from "./turns.js";
 import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
 /** A hive of the sheet under its contract, ready to be shown. */
 export interface Graded {
   readonly hive: Hive;
   readonly contract: Contract;
+  /** How this look stands beside others into the same hive. */
+  readonly turn: Turn;
   /** A 0 stands for the bees, which may have been a blank. */
   readonly unwritten: boolean;
   /** Null where the grade hangs on something that nobody judged: then `open` says on what. */
@@ -148,11 +152,12 @@ export function YARD_COLUMNS(
     checkRows([ids, contract]);
     const contractOf = contractOfRow(terms, contract ?? sheet.column("contract"));
     const acts = wanted.some((column) => OF_ACTION.includes(column)) ? actionReader(sheet) : null;
+    const turnOf = turnsIn(sheet, contractOf);
     const rows = Array.from({ length: sheet.rows }, (_, i) => {
       const noted = (note: string) => wanted.map((c) => (c === COLUMNS["note"] ? note : null));
       if (!sheet.isHive(i)) return noted(strayNote(sheet, i)).map((cell) => cell ?? "");
       try {
-        const graded = gradeAt(sheet, i, contractOf(i), acts);
+        const graded = gradeAt(sheet, i, contractOf(i), turnOf(i), acts);
         if (typeof graded === "string") {
           return noted(graded).map((cell, k) => cell ?? wanted[k]!.own?.(sheet, i) ?? "");
         }
@@ -172,6 +177,7 @@ function gradeAt(
   sheet: YardSheet,
   i: number,
   contract: Contract,
+  turn: Turn,
   acts: ActionReader | null,
 ): Graded | string {
   const looks = sheet.looks(contract);
@@ -180,11 +186,12 @@ function gradeAt(
   const hive = hiveAt(looks, i, contract);
   const unwritten = looks.bees.isEmpty(i);
   const action = acts && acts(i, contract, hive);
+  const found = { hive, contract, turn, unwritten, action };
   try {
-    return { hive, contract, unwritten, grade: gradeOf(contract, hive), open: null, action };
+    return { ...found, grade: gradeOf(contract, hive), open: null };
   } catch (error) {
     if (error instanceof Refusal && error.kind === "unknown") {
-      return { hive, contract, unwritten, grade: null, open: toCellError(error, ""), action };
+      return { ...found, grade: null, open: toCellError(error, "") };
     }
     throw error;
   }
@@ -199,8 +206,9 @@ function shortfall({ hive, contract, grade }: Graded): ReturnType<typeof shortOf
   return grade === null ? null : shortOf(contract, hive);
 }
 
-function noteOf({ hive, contract, unwritten, grade, open }: Graded): string {
+function noteOf({ hive, contract, turn, unwritten, grade, open }: Graded): string {
   const parts = [
+    TURN_NOTES[turn],
     unwritten ? "0 bees: counted as none" : "",
     hive.frames.note,
     hive.brood?.combs?.note ?? hive.brood?.fullFrames?.note ?? "",
