@@ -6,7 +6,8 @@ import { cellsOf, notAdded, type YardSheet } from "./find.js";
 import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
 import { Problem } from "../workbook/problem.js";
-import { textTable } from "./text-table.js";
+import { lotJudge } from "./lot-verdict.js";
+import { paragraph, textTable } from "./text-table.js";
 
 /** The lines of a yard sheet's hives, one list a grading, hive by hive the same hives. */
 type Lists = readonly (readonly Line[])[];
@@ -14,7 +15,7 @@ type Lists = readonly (readonly Line[])[];
 /** How many contracts fit side by side into 80 columns. */
 const SIDE_BY_SIDE = 2;
 
-/** The hives of a yard sheet with their strength and grade, then how many of each grade a lot has. */
+/** The hives of a yard sheet with their strength and grade, then what each lot comes to. */
 export function hiveReport(yard: YardSheet, gradings: readonly Grading[], width: number): string[] {
   const { sheet, top } = yard.area;
   const values = cellsOf(yard);
@@ -25,7 +26,7 @@ export function hiveReport(yard: YardSheet, gradings: readonly Grading[], width:
     ...notAdded(yard),
     ...grouped(lists).flatMap((group) => ["", ...hiveTable(group, own, width)]),
     "",
-    ...textTable(tally(lists.flat(), gradings), width),
+    ...lotTable(values, lists.flat(), gradings, width),
   ];
 }
 
@@ -77,34 +78,66 @@ function noteOf(lines: readonly Line[]): string {
   return lines.flatMap((l) => (l.note === "" ? [] : `${l.contract}: ${l.note}`)).join("; ");
 }
 
-/** Hives, each once, by lot, contract and grade, the best grade first, then why there is none, as it is met. */
-function tally(lines: readonly Line[], gradings: readonly Grading[]): string[][] {
-  const counts = new Map<string, Map<string, number>>();
+/** Each lot under each contract: its hives, average, whether it is met, and hives by grade. */
+function lotTable(
+  values: unknown[][],
+  lines: readonly Line[],
+  gradings: readonly Grading[],
+  width: number,
+): string[] {
+  const judge = lotJudge(values);
+  const lots = tally(lines).map(({ lot, contract, grades }) => {
+    const grading = gradings.find((g) => g.contract === null || g.contract === contract)!;
+    const hives = [...grades.values()].reduce((sum, count) => sum + count, 0);
+    const best = gradeNames(grading, contract).filter((name) => grades.has(name));
+    const names = new Set([...best, ...grades.keys()]);
+    const list = [...names].map((name) => `${grades.get(name)} ${name}`).join(", ");
+    const { average, met, caution } = judge(lot, grading);
+    const row = [cut(lot || "(no lot)"), cut(contract), String(hives), average, met, list];
+    return { row, caution };
+  });
+  const headings = ["Lot", "Contract", "Hives", "Average", "Verdict", "Grades"];
+  const cautions = lots.map(({ caution }) => caution).filter((caution) => caution !== "");
+  const isJudged = lots.some(({ row }) => row[4] !== "");
+  return [
+    ...textTable([headings, ...lots.map(({ row }) => row)], width),
+    ...[...(isJudged ? [HOW_SURE] : []), ...cautions].flatMap((text) => [
+      "",
+      ...paragraph(text, width),
+    ]),
+  ];
+}
+
+const HOW_SURE =
+  "Average and verdict are those of the hives opened. How sure they are of a lot that was opened in " +
+  "part, LOT and the statement say: they ask how many hives it has.";
+
+interface Tally {
+  readonly lot: string;
+  readonly contract: string;
+  readonly grades: ReadonlyMap<string, number>;
+}
+
+/** Hives, each once, by lot, contract and grade; without a grade by why there is none. */
+function tally(lines: readonly Line[]): Tally[] {
+  const tallies = new Map<string, { lot: string; contract: string; grades: Map<string, number> }>();
   const unclear = new Set<string>();
   for (const { lot, contract, grade, hive, note } of lines) {
     if (hive === "" || note.startsWith(TURN_NOTES.earlier)) continue;
     const key = JSON.stringify([lot, contract]);
-    const grades = counts.get(key) ?? new Map<string, number>();
     const isUnclear = note.startsWith(TURN_NOTES.unclear);
     if (isUnclear && unclear.has(key + hive)) continue;
     if (isUnclear) unclear.add(key + hive);
+    if (!tallies.has(key)) tallies.set(key, { lot, contract, grades: new Map() });
+    const { grades } = tallies.get(key)!;
     const as = isUnclear ? "standing twice" : grade || note;
-    counts.set(key, grades.set(as, (grades.get(as) ?? 0) + 1));
+    grades.set(as, (grades.get(as) ?? 0) + 1);
   }
-  const rows = [...counts].map(([key, grades]) => {
-    const [lot, contract] = JSON.parse(key) as [string, string];
-    const hives = [...grades.values()].reduce((sum, count) => sum + count, 0);
-    const best = gradeNames(gradings, contract).filter((name) => grades.has(name));
-    const names = new Set([...best, ...grades.keys()]);
-    const list = [...names].map((name) => `${grades.get(name)} ${name}`).join(", ");
-    return [cut(lot || "(no lot)"), cut(contract), String(hives), list];
-  });
-  return [["Lot", "Contract", "Hives", "Grades"], ...rows];
+  return [...tallies.values()];
 }
 
 /** The grades of a contract, the best first; none where a row names a contract that is not there. */
-function gradeNames(gradings: readonly Grading[], contract: string): string[] {
-  const grading = gradings.find((g) => g.contract === null || g.contract === contract)!;
+function gradeNames(grading: Grading, contract: string): string[] {
   try {
     return gradesOf(contractOf(grading, contract)).map((grade) => grade.name);
   } catch (error) {

@@ -24,13 +24,29 @@ A2    Shed        9  21,600      5         strong
 B1    Coast       5  12,000      2         no grade  frames 4.5-5.5 of 6
 B2    Coast       3   7,200      1         no grade  frames 3 of 6
 
-Lot    Contract  Hives  Grades
-Shed   Cherry        2  1 strong, 1 fair
-Coast  Cherry        2  2 no grade
+Lot    Contract  Hives  Average  Verdict  Grades
+Shed   Cherry        2     8.25  met      1 strong, 1 fair
+Coast  Cherry        2           not met  2 no grade
+
+Average and verdict are those of the hives opened. How sure they are of a lot
+  that was opened in part, LOT and the statement say: they ask how many hives it
+  has.
 
 Calculated: 1 formula with functions of Comb Tally, 0 of Excel's own.
 Written: /yard-graded.xlsx
 `);
+  });
+
+  it("says of a lot of which hives were not opened how sure its average is, and what share was asked", async () => {
+    const listed = [...YARD, ...[3, 4, 5].map((n) => [`A${n}`, "Shed", "", "", ""])];
+    const test = await folder({
+      "yard.xlsx": await bytesOf(yardBook(listed, [...TERMS, ["share opened", 50, 50]])),
+    });
+    const { out } = await test.run("grade", "yard.xlsx", "--for", "Cherry");
+    expect(out).toMatch(/Shed +Cherry +5 +8.25 +met +1 strong, 1 fair, 3 not opened/);
+    expect(out.replace(/\s+/g, " ")).toMatch(
+      /Lot Shed under Cherry: 2 of 5 hives are opened, 40 %; 50 % are asked for; the whole lot's average lies between [\d.]+ and [\d.]+, 95 times in 100\./,
+    );
   });
 
   it("shows each contract of the terms where the workbook has formulas of its own", async () => {
@@ -39,7 +55,7 @@ Written: /yard-graded.xlsx
     const { out } = await test.run("grade", "one.xlsx", "--out", "two.xlsx");
     expect(out).toMatch(/Hive +Lot +Frames +Bees +Brood +Combs +Cherry +Pear/);
     expect(out).toMatch(/A1 +Shed +7.5 +18,000 +4 +fair +good/);
-    expect(out).toMatch(/Coast +Pear +2 +1 light, 1 no grade/);
+    expect(out).toMatch(/Coast +Pear +2 +5 +not met +1 light, 1 no grade/);
   });
 
   it("names the cells with an error and the reason, one a row", async () => {
