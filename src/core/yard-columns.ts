@@ -108,11 +108,16 @@ function isSum({ rows, differs }: Compared, least: number): boolean {
 
 /** A cell that is none, blank or cannot be read says nothing of whether its column is a sum. */
 function compared(sheet: Cells, k: number, others: readonly number[]): Compared {
+  const known = new Map<unknown, Count>();
+  const countOf = (cell: unknown): Count => {
+    if (!known.has(cell)) known.set(cell, countIn(cell));
+    return known.get(cell)!;
+  };
   let rows = 0;
   for (let i = 1; i < sheet.length; i++) {
-    const total = countIn(sheet[i]![k]);
+    const total = countOf(sheet[i]![k]);
     if (total === null || total === "blank" || total === 0) continue;
-    const counts = others.map((other) => countIn(sheet[i]![other]));
+    const counts = others.map((other) => countOf(sheet[i]![other]));
     if (counts.includes(null)) continue;
     const sum = counts.reduce<number>((all, count) => all + (count === "blank" ? 0 : count!), 0);
     if (Math.abs(total - sum) > 1e-9) return { rows, differs: i + 1 };
@@ -121,8 +126,10 @@ function compared(sheet: Cells, k: number, others: readonly number[]): Compared 
   return { rows, differs: null };
 }
 
+type Count = number | "blank" | null;
+
 /** The middle of a count, null where it cannot be read: how it is written is not known here. */
-function countIn(cell: unknown): number | "blank" | null {
+function countIn(cell: unknown): Count {
   if (cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === ""))
     return "blank";
   if (typeof cell === "number" && !isDateSerial(cell)) return cell;
