@@ -16,6 +16,12 @@ export const TOPICS = [
         "More than can be: often two figures run together, or another unit. Look at the cell again.",
       "… may be … % or … %: write …, or say that percents are written as fractions":
         "0.6 may be sixty percent or a slip. Write 60; or, where the sheet shows 0.6 as 60 %, set the term percents written as to fraction, or written to fractions.",
+      "… counts seams, and a seam is no comb: write the combs, or give seams their own columns":
+        "The column counts combs. A yard sheet takes seams under Seams above and Seams below, under a contract that counts clusters; SEAMS gives what they were found to make in frames.",
+      "… combs in one …: is it …-…?":
+        "No box, or no hive, holds so many combs: often a range without its dash. Look at the cell again.",
+      "… combs in one …: more than … are taken for a slip":
+        "A box of bees holds 8, 10 or 12 combs, and a hive three boxes of 10. Correct the cell; where the hive has more boxes, give each box a column.",
       "… goes down: write the smaller figure first, …-…":
         "A range runs from less to more. Turn it round, after looking whether a digit is missing.",
       '… has a "…", and the decimal sign is "…": set the decimal sign, or write it with "…"':
@@ -167,8 +173,20 @@ export const TOPICS = [
         "No column is known by its heading. Give the sheet from its heading row on, and head the column as the sentence says.",
       "the heading … may or may not hold …: rename it, or leave its column out":
         "A word of the heading is not known, and the column decides grades. Rename it, or give the sheet without it.",
+      "the headings stand in two rows, … over …: write them in one row, …":
+        "A sheet has one row of headings. Write the box into the heading above it, for each box, and take the second row out.",
+      "… stands beside … and names no box: head a box by its place, such as …, a total …, and what is not to be added …":
+        "Columns of one kind are added up, and so each must be of its own box. Where it is a box, say which in its heading; where it is the total of the boxes or another look at them, head it as the sentence says, and it is left out.",
+      "… is the sum of … in the rows above row …, and not in it: correct the row, or head the column …":
+        "The column is a total of the boxes but for that row. Look there for a slip, in the total or in a box.",
+      "… beside … is another look at the same hives, and looks are not added up: leave out one, or head it …":
+        "Two columns are of the same box, or were written at different times. Head the one that does not count as the sentence says.",
+      "… is the sum of … in every row: if it is their total, head it …":
+        "Its heading names a box, and its figures are the total of the others. Head it as the total, or look whether its figures are those of the box.",
       "the heading … may or may not tell of …: rename it, or leave its column out":
         "A word of the heading is not known, and the column decides an action. Rename it, or give the sheet without it.",
+      'contract … counts seams, and the sheet counts combs, …: a cluster count is made of "Seams above" and "Seams below"':
+        "Count seams from above and below and head their columns so; or set another comb rule, where the contract counts combs.",
       "the sheet counts seams, and contract … does not: its comb rule is …":
         "Set the comb rule to cluster count where the contract counts seams; else count combs.",
       "seams are counted from above in … and from below in …: give both for each box":

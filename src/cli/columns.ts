@@ -4,12 +4,13 @@ import { CellError, type Cell } from "../functions/cells.js";
 import { call } from "../functions/declare.js";
 import { unfitName } from "../functions/formula-text.js";
 import { yardColumns } from "../functions/yard.js";
-import { addressOf, cellAddress, overlaps, valuesIn, type Area } from "../workbook/area.js";
+import { addressOf, cellAddress, overlaps, type Area } from "../workbook/area.js";
 import { MAX_CELLS } from "../workbook/engine.js";
-import type { YardSheet } from "./find.js";
+import { cellsOf, type YardSheet } from "./find.js";
 import { eachCellOf } from "../workbook/formulas.js";
 import { Problem } from "../workbook/problem.js";
 import { asSaved } from "../workbook/rewrite.js";
+import { textAt } from "../workbook/segments.js";
 import { tablesOf } from "../workbook/tables.js";
 
 /** By what a yard sheet is graded: a contract of the terms, or a published standard. */
@@ -44,7 +45,10 @@ export function computedHeadings(): string[] {
 export function addColumns(sheet: YardSheet, grading: Grading): Area {
   const { area: yard, reference } = sheet;
   refuseDoubled(sheet);
-  const headings = computedColumns(valuesIn({ ...yard, bottom: yard.top }), grading)[0]!;
+  const headings = computedColumns(
+    cellsOf({ ...sheet, area: { ...yard, bottom: yard.top } }),
+    grading,
+  )[0]!;
   const left = yard.right + 2;
   const area: Area = {
     sheet: yard.sheet,
@@ -78,9 +82,11 @@ function argumentsOf(reference: string, { termsName, contract }: Grading): strin
   return `${reference},${termsName},"${contract.replace(/"/g, '""')}"`;
 }
 
-function refuseDoubled({ area, doubled }: YardSheet): void {
-  const [heading] = doubled.values();
-  if (heading === undefined) return;
+/** A formula of ours reads cells, and does not see which of them another formula filled. */
+function refuseDoubled({ area, again }: YardSheet): void {
+  const calculated = again.find(({ known }) => known === "calculated");
+  if (calculated === undefined) return;
+  const heading = textAt(area.sheet, area.top, area.left + calculated.column);
   throw new Problem(
     `The column ${quote(heading)} of sheet "${area.sheet.name}" is worked out from other columns ` +
       "that are counted too, so it would be counted twice. Give it another heading, such as Sum.",

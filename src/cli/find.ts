@@ -1,6 +1,9 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { matchHeadings } from "../core/headings.js";
+import { headsYard, matchHeadings } from "../core/headings.js";
+import { quote, Refusal } from "../core/refusal.js";
+import { yardColumns, type Again } from "../core/yard-columns.js";
 import { lastRowOf, type Under } from "../functions/sheet-end.js";
+import { yardSheet as readYardSheet } from "../functions/yard-sheet.js";
 import {
   absolute,
   addressOf,
@@ -10,7 +13,6 @@ import {
   type Area,
 } from "../workbook/area.js";
 import { CalculatedCells } from "../workbook/calculated-cells.js";
-import { doubledColumns } from "../workbook/doubled.js";
 import { formulasOf } from "../workbook/formulas.js";
 import { Problem } from "../workbook/problem.js";
 import { filledCells, segmentsOf, textAt } from "../workbook/segments.js";
@@ -24,8 +26,8 @@ export interface YardSheet {
   readonly reference: string;
   /** Whether its rows say under which contract each hive goes out. */
   readonly hasContracts: boolean;
-  /** Headings of columns that would count again what other columns count, by their place. */
-  readonly doubled: ReadonlyMap<number, string>;
+  /** Columns that would count again what other columns count. */
+  readonly again: readonly Again[];
 }
 
 const ROWS_SEARCHED = 20;
@@ -50,6 +52,35 @@ export function findYardSheets(workbook: Workbook, computed: readonly string[]):
     yardBlocks(sheet, made).filter(({ area }) => !tables.some((table) => overlaps(table, area))),
   );
   return [...inTables, ...outside].filter(({ area }) => area.bottom > area.top);
+}
+
+/**
+ * What is amiss with the row that comes nearest to the headings of a yard sheet, where none is one;
+ * empty where no row has a heading for the hive and one that may be for its bees.
+ */
+export function nearestMiss(workbook: Workbook): string {
+  for (const sheet of workbook.worksheets) {
+    for (let row = 1; row <= Math.min(ROWS_SEARCHED, sheet.rowCount); row++) {
+      for (const { headings } of segmentsOf(sheet, row, new Set(), [])) {
+        const { roles, doubts } = matchHeadings(headings);
+        const named = [...roles, ...doubts.map(({ role }) => role)];
+        if (headsYard(named)) {
+          return ` Row ${row} of sheet ${quote(sheet.name)} comes near: ${faultOf(headings)}.`;
+        }
+      }
+    }
+  }
+  return "";
+}
+
+function faultOf(headings: readonly string[]): string {
+  try {
+    readYardSheet([headings]);
+    return "no hive stands under it";
+  } catch (error) {
+    if (error instanceof Refusal) return error.message;
+    throw error;
+  }
 }
 
 function yardTable(table: SheetTable, made: Made): YardSheet | null {
@@ -92,25 +123,28 @@ function yardSheet(
   headings: readonly string[],
   { calculated }: Made,
 ): YardSheet {
-  const { roles } = matchHeadings(headings);
+  const isCalculated = headings.map((_, k) =>
+    calculated.touch({ ...area, top: area.top + 1, left: area.left + k, right: area.left + k }),
+  );
+  const { roles, again } = yardColumns(valuesIn(area), isCalculated);
   const contracts = roles.indexOf("contract");
   const rows = Array.from({ length: area.bottom - area.top }, (_, i) => area.top + 1 + i);
   const hasContracts =
     contracts >= 0 &&
     rows.some((row) => textAt(area.sheet, row, area.left + contracts).trim() !== "");
-  const doubled = doubledColumns(area, roles, calculated).map((k) => [k, headings[k]!] as const);
-  return { area, reference, hasContracts, doubled: new Map(doubled) };
+  return { area, reference, hasContracts, again };
 }
 
 /**
  * The cells of a yard sheet as they are graded: a column that counts again is left out, and a lot in
  * a cell that is merged over rows stands in each of them.
  */
-export function cellsOf({ area, doubled }: YardSheet): unknown[][] {
+export function cellsOf({ area, again }: YardSheet): unknown[][] {
   const [headings = [], ...rows] = valuesIn(area);
   const lot = matchHeadings(headings.map(String)).roles.indexOf("lot");
   if (lot >= 0) rows.forEach((row, i) => (row[lot] ??= mergedOver(area, i + 1, lot)));
-  return [headings.map((heading, k) => (doubled.has(k) ? "" : heading)), ...rows];
+  const isAgain = (k: number): boolean => again.some(({ column }) => column === k);
+  return [headings.map((heading, k) => (isAgain(k) ? "" : heading)), ...rows];
 }
 
 function mergedOver({ sheet, top, left }: Area, row: number, column: number): unknown {
@@ -118,9 +152,17 @@ function mergedOver({ sheet, top, left }: Area, row: number, column: number): un
   return cell?.isMerged ? plainValue(cell.master) : null;
 }
 
+/** A sentence on each column that is left out so that nothing is counted twice. */
+export function notAdded({ area, again }: YardSheet): string[] {
+  return again.map(({ column, role, known }) => {
+    const heading = quote(textAt(area.sheet, area.top, area.left + column));
+    const why = { "their sum": "is the sum of", calculated: "is worked out beside" }[known];
+    return `${heading} ${why} the other columns of ${role}, and is not added to them`;
+  });
+}
+
 function isYard(headings: readonly string[]): boolean {
-  const { roles } = matchHeadings(headings);
-  return roles.includes("hive") && (roles.includes("bees") || roles.includes("seams above"));
+  return headsYard(matchHeadings(headings).roles);
 }
 
 /** The last row of a block's hives, in the rows of its sheet. */

@@ -3,7 +3,7 @@ import { valuesIn } from "../workbook/area.js";
 import { CellError } from "../functions/cells.js";
 import { withColumns, type CsvFile } from "./csv.js";
 import { writeWhole } from "./files.js";
-import { findYardSheets } from "./find.js";
+import { findYardSheets, nearestMiss } from "./find.js";
 import { gradingOf, wishOf } from "./grading.js";
 import { hiveReport } from "./hive-report.js";
 import type { Done, Order } from "./order.js";
@@ -14,7 +14,7 @@ import type { Workbook } from "@cj-tech-master/excelts";
 export async function gradeCsv(csv: CsvFile, workbook: Workbook, order: Order): Promise<Done> {
   const headings = computedHeadings();
   const [yard, ...others] = findYardSheets(workbook, headings);
-  if (!yard || others.length > 0) throw new Problem(yard ? SEVERAL : NONE);
+  if (!yard || others.length > 0) throw new Problem(yard ? SEVERAL : NONE + nearestMiss(workbook));
   const heading = csv.lines[yard.area.top - 1]!.fields;
   if (headings.every((text) => heading.includes(text))) throw new Problem(ALREADY);
   const terms = order.contract.kind === "terms" ? order.contract.terms : null;

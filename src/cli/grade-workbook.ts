@@ -4,7 +4,7 @@ import { valuesIn } from "../workbook/area.js";
 import { calculate } from "../workbook/calculate.js";
 import { addColumns, computedHeadings } from "./columns.js";
 import { writeWhole } from "./files.js";
-import { findYardSheets, type YardSheet } from "./find.js";
+import { findYardSheets, nearestMiss, type YardSheet } from "./find.js";
 import { formulasOf } from "../workbook/formulas.js";
 import {
   contractNamed,
@@ -34,7 +34,7 @@ export async function gradeWorkbook(
   const wish = wishOf(order);
   const yards = findYardSheets(workbook, computedHeadings());
   const hasFormulas = formulasOf(workbook).some((formula) => formula.ours);
-  if (yards.length === 0 && !hasFormulas) throw new Problem(NOTHING);
+  if (yards.length === 0 && !hasFormulas) throw new Problem(NOTHING + nearestMiss(workbook));
   const terms = termsFor(workbook, order);
   if (terms && order.under !== null) contractNamed(terms, order.under);
   if (workbook.properties.date1904 && yards.length > 0) {

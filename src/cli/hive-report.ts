@@ -1,7 +1,7 @@
 import { gradesOf } from "../core/grade.js";
 import { Refusal } from "../core/refusal.js";
 import type { Grading } from "./columns.js";
-import { cellsOf, type YardSheet } from "./find.js";
+import { cellsOf, notAdded, type YardSheet } from "./find.js";
 import { TURN_NOTES } from "../functions/turns.js";
 import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
@@ -22,6 +22,7 @@ export function hiveReport(yard: YardSheet, gradings: readonly Grading[], width:
   const own = gradings[0]?.contract === null;
   return [
     `Sheet "${sheet.name}", rows counted from the headings in row ${top}`,
+    ...notAdded(yard),
     ...grouped(lists).flatMap((group) => ["", ...hiveTable(group, own, width)]),
     "",
     ...textTable(tally(lists.flat(), gradings), width),

@@ -6,10 +6,9 @@ import { lotStatement, type StatementAsk } from "../functions/statement.js";
 import type { Statement } from "../functions/statement-model.js";
 import { areaOn, valuesIn, type Area } from "../workbook/area.js";
 import { calculate } from "../workbook/calculate.js";
-import { computedHeadings } from "./columns.js";
 import { readCsv, toWorkbook } from "./csv.js";
 import { writeWhole } from "./files.js";
-import { cellsOf, findYardSheets } from "./find.js";
+import { cellsOf, notAdded } from "./find.js";
 import { refuseUnsaidDateSystem } from "./grading.js";
 import type { Done } from "./order.js";
 import { settle, type Remark } from "../workbook/outcome.js";
@@ -35,7 +34,7 @@ export async function writeStatement(
     kind === ".csv"
       ? toWorkbook(readCsv(bytes, order.input), name)
       : (await openWorkbook(bytes, order.input)).workbook;
-  const yard = yardAsked(findYardSheets(workbook, computedHeadings()), order);
+  const yard = yardAsked(workbook, order);
   const { terms, contract } = await agreed(workbook, order);
   if (workbook.properties.date1904) {
     const wish = terms ? { standard: null, contract } : { standard: contract, contract: null };
@@ -49,7 +48,7 @@ export async function writeStatement(
   const made = statementOf(ask, yard.area.top);
   progress.step("writing");
   await writeWhole(order.output, await saveWorkbook(statementFile(made)));
-  return { lines: report(made, order, contract), complete: true };
+  return { lines: [...notAdded(yard), ...report(made, order, contract)], complete: true };
 }
 
 /** @param top - the row of the headings, from which rows are counted in what is refused */

@@ -5,7 +5,18 @@ import { quote, Refusal } from "./refusal.js";
 import type { Token } from "./text.js";
 
 const NONE = new Set(["-", "none", "nil", "no", "nothing", "zero", "empty", "no bees", "no brood"]);
-const DEAD = new Set(["dead", "dead out", "dead-out", "deadout", "dead hive"]);
+const DEAD = new Set([
+  "dead",
+  "dead out",
+  "dead-out",
+  "deadout",
+  "dead hive",
+  "do",
+  "d / o",
+  "d.o",
+  "d. o",
+  "d. o.",
+]);
 const ABOUT = new Set(
   "~ ≈ about approx approx. approximately around roughly circa ca ca. c.".split(" "),
 );

@@ -21,6 +21,15 @@ export type Role =
 export interface Doubt {
   readonly role: Role;
   readonly heading: string;
+  /** Where it stands beside other columns of its role: what is amiss, and their headings. */
+  readonly beside?: BesideOthers;
+}
+
+export interface BesideOthers {
+  readonly why: "names no box" | "another look" | "their sum";
+  readonly headings: readonly string[];
+  /** The row of the sheet in which it is not the others' sum, as it is in the rows above. */
+  readonly row: number | null;
 }
 
 export interface HeadingMatch {
@@ -31,12 +40,12 @@ export interface HeadingMatch {
 
 const words = (text: string): ReadonlySet<string> => new Set(text.split(" "));
 
-/** Roles of which a sheet may have one column a box. */
-const BY_BOX: ReadonlySet<Role> = new Set(["bees", "seams above", "seams below", "brood"]);
+/** Roles of which a sheet may have one column a box, all of them added up. */
+export const BY_BOX: ReadonlySet<Role> = new Set(["bees", "seams above", "seams below", "brood"]);
 
 /** Words that say of a column that it is about something else, whatever else stands in it. */
 const OTHER = words(
-  "added add removed taken given fed treated treatment treat supplier breeder price cost mites mite varroa pattern oldest stage capped sealed open egg eggs larva larvae drone drones cells cell pupae temp temperature time hour weather wind gps truck orchard color colour age year marked mark strength grade next previous last old uncounted",
+  "added add removed taken given fed treated treatment treat supplier breeder price cost mites mite varroa pattern oldest stage capped sealed open egg eggs larva larvae drone drones cells cell pupae temp temperature time hour weather wind gps orchard color colour age year marked mark strength grade next previous last old uncounted",
 );
 
 /** Words that any column of figures may carry. */
@@ -82,7 +91,7 @@ const RULES: readonly Rule[] = [
     "right queen laying ok present q",
   ),
   rule("date", ["date inspected insp opened day"], ""),
-  rule("lot", ["lot load yard origin wintered region apiary"], "wintering yard id code"),
+  rule("lot", ["lot load yard origin wintered region apiary truck truckload"], "wintering id code"),
   rule("pallet", ["pallet pallets plt pal drop skid"], "id code"),
   rule("contract", ["contract contracts"], "goes going under"),
   rule("notes", ["notes note remarks remark comments comment observations"], "misc other"),
@@ -141,7 +150,36 @@ export function matchHeadings(headings: readonly string[]): HeadingMatch {
     if (!better && equals > 1) doubts.push({ role: match.role, heading: headings[i]! });
     return better || equals > 1 ? null : match.role;
   });
+  if (!COUNTS.some((role) => roles.includes(role))) {
+    headings.forEach((heading, k) => {
+      if (roles[k] === null && !isAsked(doubts, heading) && mayHoldBees(heading))
+        doubts.push({ role: "bees", heading });
+    });
+  }
   return { roles, doubts };
+}
+
+const COUNTS: readonly Role[] = ["bees", "seams above", "seams below"];
+
+/** Words that head bees in a sheet which names them nowhere else: `Top`, `Deep 1`, `T`, `Strength`. */
+const BEES_UNNAMED = words(
+  "top bottom bot btm upper lower t b d1 d2 d3 d4 m1 m2 s1 s2 deep deeps medium mediums med shallow shallows strength",
+);
+
+function mayHoldBees(heading: string): boolean {
+  const parts = wordsOf(heading);
+  return (
+    parts.some((word) => BEES_UNNAMED.has(word)) &&
+    parts.every((word) => BEES_UNNAMED.has(word) || PLAIN.has(word))
+  );
+}
+
+const isAsked = (doubts: readonly Doubt[], heading: string): boolean =>
+  doubts.some((doubt) => doubt.heading === heading);
+
+/** Whether headings are those of a yard sheet: hives, and how many bees they have. */
+export function headsYard(roles: readonly (Role | null)[]): boolean {
+  return roles.includes("hive") && (roles.includes("bees") || roles.includes("seams above"));
 }
 
 /** What else may be seen of a hive and stand in a column of its own. */
@@ -195,6 +233,26 @@ export function storesUnitOf(heading: string): "frames" | "lb" | "kg" | "hive we
   return has("frames frame fr frs fr. frms combs comb") ? "frames" : null;
 }
 
+/** A queen who is not seen is there nonetheless, as a rule: the heading asks for no more than a look. */
+export function asksWhetherSeen(heading: string): boolean {
+  const parts = wordsOf(heading);
+  return parts.includes("seen") && parts.some((word) => QUEEN.has(word));
+}
+
+const QUEEN = words("queen queenright qr qrt q");
+
+/**
+ * Whether a heading counts the combs that hold brood, of which each may be partly filled. Frames of
+ * brood are said of full ones (both common practice, no source).
+ */
+export function countsCombsThatHold(heading: string): boolean {
+  const parts = wordsOf(heading);
+  return parts.some((word) => HOLD.has(word)) && !parts.some((word) => FULL.has(word));
+}
+
+const HOLD = words("comb combs with w");
+const FULL = words("full solid equiv equivalent equivalents");
+
 /** The frame that a heading names (`Medium bees`, `bees, deep 1`), null where it names none. */
 export function frameOfHeading(heading: string): FrameSize | null {
   return framesIn(heading)[0] ?? null;
@@ -209,9 +267,11 @@ function framesIn(heading: string): FrameSize[] {
   return named.filter(({ name }) => !named.some((n) => n.name !== name && n.name.includes(name)));
 }
 
-function wordsOf(heading: string): string[] {
+/** The words of a heading, without signs; a table's second `Bees` is `Bees2`. */
+export function wordsOf(heading: string): string[] {
   return normalise(heading)
     .replace(/brood (?:box|boxes|chamber|nest)/g, "box")
+    .replace(/\b(bees|fob|brood)(\d)\b/g, "$1 $2")
     .replace(/[()[\]:;,/&+*'"_.-]/g, " ")
     .replace(/([%#?])/g, " $1 ")
     .split(" ")

@@ -39,7 +39,7 @@ export const KINDS = {
   amount: {
     unit: "in all",
     most: 1e7,
-    expected: "an amount such as 19200, 12.5, 10-12 or none",
+    expected: "an amount such as 12, 12.5, 10-12 or none",
     about: null,
     words: words("bees cells lb lbs kg"),
   },

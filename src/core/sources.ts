@@ -168,6 +168,20 @@ export const sources = {
     PRACTICE,
     "practice",
   ),
+  mostCombsOfBox: constant(
+    "more combs than this in a column of one box are refused as a slip: 8 and 10 are usual",
+    12,
+    "combs",
+    PRACTICE,
+    "practice",
+  ),
+  mostCombsOfHive: constant(
+    "more combs than this in a column that may be of all boxes are refused as a slip: three of 10",
+    30,
+    "combs",
+    PRACTICE,
+    "practice",
+  ),
   widestDateRange: constant(
     "a date is read back as a count only where its range is at most this wide",
     5,

@@ -50,7 +50,11 @@ export function BEES(
     const yearOf = yearOfRow(inspected, writing);
     const convert = to === "bees" ? bees : framesOf;
     return eachHive([cells, inspected], 1, (i) => {
-      const hive = sum(cells.estimates(i, to === "bees" ? "count" : "amount", writing, yearOf(i)));
+      const figures =
+        to === "bees"
+          ? cells.combs(i, writing, yearOf(i))
+          : cells.estimates(i, "amount", writing, yearOf(i));
+      const hive = sum(figures);
       return [partOf(convert(hive, each, frame), part, writing)];
     });
   });

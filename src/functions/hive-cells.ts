@@ -1,6 +1,9 @@
 import { absenceOf, type Absence } from "../core/absence.js";
+import { isOneBox } from "../core/boxes.js";
+import { refuseSeams, refuseTooMany } from "../core/combs-written.js";
 import { areRanges, isDateSerial } from "../core/date-count.js";
 import { exactly, type Estimate } from "../core/estimate.js";
+import { asksWhetherSeen } from "../core/headings.js";
 import type { Kind } from "../core/kinds.js";
 import { plural } from "../core/plural.js";
 import { read } from "../core/reading.js";
@@ -36,6 +39,8 @@ const NO = new Set([
   "laying workers",
   "lw",
 ]);
+/** Under a heading that asks whether she was seen this says no more than that she was not. */
+const NOT_SEEN = new Set(["no", "n", "false", "none"]);
 const NONE = exactly(0);
 const UNJUDGED = new Set(["?", "q?", "not seen", "not looked", "cells", "queen cells", "qc"]);
 
@@ -173,12 +178,25 @@ export class HiveCells {
     return figures;
   }
 
+  /** Counts of combs, a box a column: not of seams, and of a sheet no more than a hive has. */
+  combs(i: number, writing: Writing, year: number | null): Estimate[] {
+    const figures = this.estimates(i, "count", writing, year);
+    figures.forEach((figure, k) =>
+      this.named(i, k, () => {
+        refuseSeams(this.raw(i, k));
+        if (this.sheet !== null) refuseTooMany(figure, isOneBox(this.sheet.headings[k]!));
+      }),
+    );
+    return figures;
+  }
+
   /** A laying queen: yes, no, or null where nobody judged it. */
   judged(i: number): boolean | null {
     const cell = this.cell(i);
     if (cell === null || cell === 0) return null;
     const word = normalise(String(cell));
     if (YES.has(word) || DOT.test(word)) return true;
+    if (NOT_SEEN.has(word) && asksWhetherSeen(this.name)) return null;
     if (NO.has(word)) return false;
     if (UNJUDGED.has(word)) return null;
     return this.named(i, 0, () => {

@@ -17,6 +17,8 @@ export interface LookColumns {
   readonly beesAre: BeeColumns;
   readonly brood: HiveCells | null;
   readonly cover: HiveCells | null;
+  /** The brood's headings say that its combs hold brood, and not that they are full of it. */
+  readonly broodIsCombs: boolean;
   readonly queen: HiveCells | null;
   readonly stores: HiveCells | null;
   readonly inspected: HiveCells | null;
@@ -107,9 +109,14 @@ function readIf<T>(isAsked: boolean, read: () => T): T | null {
 /** Frames of bees of a row, in the contract's frame. */
 export function framesAt(columns: LookColumns, i: number, contract: Contract): Estimate {
   const year = columns.inspected?.year(i, contract) ?? null;
+  const { bees, beesAre } = columns;
+  const counts =
+    beesAre === "boxes"
+      ? bees.combs(i, contract, year)
+      : bees.estimates(i, "count", contract, year);
   return framesOfBees(
-    columns.bees.estimates(i, "count", contract, year),
-    columns.beesAre,
+    counts,
+    beesAre,
     contract.combRule,
     columns.beeFrames(contract),
     contract.frame,
@@ -118,23 +125,23 @@ export function framesAt(columns: LookColumns, i: number, contract: Contract): E
 
 /**
  * Brood of a row. With its cover both measures are known; without it the count is taken for what
- * the contract counts.
+ * the contract counts, except that combs which hold brood are not full frames of it.
  */
 function broodAt(
-  { brood, cover, broodFrames, blankIsNone }: LookColumns,
+  { brood, cover, broodIsCombs, broodFrames, blankIsNone }: LookColumns,
   i: number,
   contract: Contract,
   year: number | null,
 ): Brood | null {
   if (brood === null || (!blankIsNone && brood.isEmpty(i))) return null;
-  const boxes = brood.estimates(i, "count", contract, year);
+  const boxes = brood.combs(i, contract, year);
   const total = sum(boxes);
   const sizes = broodFrames(contract);
   if (cover !== null || total.middle === 0) {
     const covers = coversOf(cover, i, boxes.length, contract);
     return broodOfBoxes(boxes, sizes, covers, contract.frame);
   }
-  return contract.broodMeasure === "combs"
+  return broodIsCombs || contract.broodMeasure === "combs"
     ? { combs: total, fullFrames: null, cover: null }
     : { combs: null, fullFrames: total, cover: null };
 }

@@ -59,7 +59,10 @@ export function FRAMES_OF_BEES(
       const inBoxes = boxFrames(sizes, cells.width, frame);
       const kind = are === "combs" || are === "sides" ? "percent" : "count";
       return eachHive([cells, inspected], 1, (i) => {
-        const columns = cells.estimates(i, kind, writing, yearOf(i));
+        const columns =
+          are === "boxes"
+            ? cells.combs(i, writing, yearOf(i))
+            : cells.estimates(i, kind, writing, yearOf(i));
         const total = framesOfBees(columns, are, rule, inBoxes, frame);
         return [partOf(total, part, writing)];
       });

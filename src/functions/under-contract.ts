@@ -52,6 +52,7 @@ export function underContract(
     beesAre: "boxes",
     brood,
     cover,
+    broodIsCombs: false,
     queen,
     stores,
     inspected,

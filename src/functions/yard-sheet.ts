@@ -1,14 +1,19 @@
 import type { Contract } from "../core/contract.js";
+import { isBoxName } from "../core/boxes.js";
 import {
+  BY_BOX,
+  countsCombsThatHold,
   frameOfHeading,
   matchHeadings,
   matchSigns,
+  type Doubt,
   type Role,
   type Sign,
 } from "../core/headings.js";
 import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
-import { CellError } from "./cells.js";
+import { yardColumns } from "../core/yard-columns.js";
+import { isBlankOrZero } from "./cells.js";
 import { onceEach } from "./frames.js";
 import { HiveCells } from "./hive-cells.js";
 import { checkStoresUnit } from "./stores-unit.js";
@@ -53,18 +58,19 @@ const SIGN_NAMES: Readonly<Record<Sign, string>> = {
  * @throws Refusal that names the heading that is missing or may be meant
  */
 export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
-  const headings = (cells[0] ?? []).map((cell) =>
-    cell instanceof CellError ? "" : String(cell ?? ""),
-  );
-  const { roles, doubts } = matchHeadings(headings);
+  const { headings, roles, doubts } = yardColumns(cells);
   const columnsOf = (role: Role): number[] => roles.flatMap((r, i) => (r === role ? [i] : []));
 
   const missing = (role: Role, example: string): never => {
     const asked = doubts.filter((d) => d.role === role).map((d) => quote(d.heading));
-    const maybe = asked.length > 0 ? `; is it ${asked.join(" or ")}? Then name it plainly` : "";
+    const plainly = asked.length > 1 ? ', a box such as "Bees top box"' : "";
+    const maybe =
+      asked.length > 0 ? `; is it ${asked.join(" or ")}? Then name it plainly${plainly}` : "";
     throw new Refusal(`the first row needs a heading such as ${quote(example)}${maybe}`);
   };
   if (columnsOf("hive").length === 0) missing("hive", "Hive");
+  refuseTwoHeadingRows(headings, roles.indexOf("hive"), cells[1]);
+  doubts.forEach(refuseBeside);
   const hasSeams = columnsOf("seams above").length > 0 || columnsOf("seams below").length > 0;
   if (columnsOf("bees").length === 0 && !hasSeams) missing("bees", "Frames of bees");
   const doubt = doubts.find((d) => DECIDING.has(d.role));
@@ -112,6 +118,12 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
           `the sheet counts seams, and contract ${quote(contract.name)} does not: its comb rule is ${contract.combRule}`,
         );
       }
+      if (contract.combRule === "cluster count" && !hasSeams) {
+        throw new Refusal(
+          `contract ${quote(contract.name)} counts seams, and the sheet counts combs, ${quote(column("bees")!.name)}: ` +
+            `a cluster count is made of "Seams above" and "Seams below"`,
+        );
+      }
       if (contract.stores > 0) checkStoresUnit(column("stores"), contract);
       const seams = pairSeams(columnsOf("seams above"), columnsOf("seams below"), bySeams);
       const bees = bySeams ? seams : columnsOf("bees");
@@ -121,6 +133,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
         beesAre: bySeams ? "seams" : "boxes",
         brood: column("brood"),
         cover: column("brood cover"),
+        broodIsCombs: brood.some((k) => countsCombsThatHold(headings[k]!)),
         queen: column("queen"),
         stores: column("stores"),
         inspected: column("date"),
@@ -130,6 +143,51 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
       };
     }),
   };
+}
+
+/** `Bees` over `Top` and `Bottom`: the boxes beside the first would be passed over. */
+function refuseTwoHeadingRows(
+  headings: readonly string[],
+  hive: number,
+  under: readonly unknown[] = [],
+): void {
+  if (!isBlankOrZero(under[hive])) return;
+  headings.forEach((over, k) => {
+    const role = isBoxName(under[k]) ? matchHeadings([over]).roles[0] : null;
+    if (!role || !BY_BOX.has(role)) return;
+    throw new Refusal(
+      `the headings stand in two rows, ${quote(over)} over ${quote(String(under[k]))}: write them in ` +
+        `one row, ${quote(`${over} ${String(under[k])}`)}`,
+    );
+  });
+}
+
+/** What may be a box, a total or another look must be said before anything is added up. */
+function refuseBeside({ role, heading, beside }: Doubt): void {
+  if (beside === undefined) return;
+  const others = beside.headings.map(quote).join(" and ");
+  if (beside.why === "their sum") {
+    throw new Refusal(
+      `${quote(heading)} is the sum of ${others} in every row: if it is their total, head it ${quote(`Total ${role}`)}`,
+    );
+  }
+  if (beside.why === "another look") {
+    throw new Refusal(
+      `${quote(heading)} beside ${others} is another look at the same hives, and looks are not added up: ` +
+        `leave out one, or head it ${quote(`${heading}, uncounted`)}`,
+    );
+  }
+  if (beside.row !== null) {
+    throw new Refusal(
+      `${quote(heading)} is the sum of ${others} in the rows above row ${beside.row}, and not in it: correct ` +
+        `the row, or head the column ${quote(`Total ${role}`)}`,
+    );
+  }
+  const box = `${role[0]!.toUpperCase()}${role.slice(1)} top box`;
+  throw new Refusal(
+    `${quote(heading)} stands beside ${others} and names no box: head a box by its place, such as ` +
+      `${quote(box)}, a total ${quote(`Total ${role}`)}, and what is not to be added ${quote(`${heading}, uncounted`)}`,
+  );
 }
 
 function pairSeams(above: readonly number[], below: readonly number[], needed: boolean): number[] {

@@ -69,7 +69,7 @@ export function Columns() {
 
 /** What must be settled before anything is worked out, in a sentence; null where nothing is open. */
 function openQuestion(yard: Yard, choices: Choices): string | null {
-  if (renamesFor(yard.headings, choices).length > 0) return texts.columns.renameFirst;
-  const twice = questionsOf(yard).find((q) => q.why === "calculated" && !choices.has(q.column));
-  return twice ? texts.columns.sayFirst(yard.headings[twice.column]!) : null;
+  if (renamesFor(yard, choices).length > 0) return texts.columns.renameFirst;
+  const open = questionsOf(yard).find((q) => q.why !== "doubt" && !choices.has(q.column));
+  return open ? texts.columns.sayFirst(yard.headings[open.column]!) : null;
 }

@@ -175,10 +175,20 @@ export const texts = {
     } as Readonly<Record<string, string>>,
     yours: "your own, left alone",
     say: "say what it holds…",
-    doubt: (heading: string, role: string) => `“${heading}” may hold ${role}, or something else.`,
-    calculated: (heading: string, role: string) =>
-      `“${heading}” is calculated, and would be added to your other columns of ${role}. If it is their sum, ` +
-      "say that it is your own.",
+    asked: {
+      doubt: (heading: string, role: string) => `“${heading}” may hold ${role}, or something else.`,
+      calculated: (heading: string, role: string) =>
+        `“${heading}” is calculated, and would be added to your other columns of ${role}. If it is their sum, ` +
+        "say that it is your own.",
+      "names no box": (heading: string, role: string) =>
+        `“${heading}” names no box, and would be added to your other columns of ${role}. If it is their sum, ` +
+        "or another look, say that it is your own.",
+      "another look": (heading: string, role: string) =>
+        `“${heading}” is another look at a box whose ${role} stand beside it. Say which of them is your own.`,
+      "their sum": (heading: string, role: string) =>
+        `“${heading}” is the sum of your other columns of ${role} in every row. If it is their total, say ` +
+        "that it is your own.",
+    },
     renameFirst: "Change the headings above first: the columns are worked out by them.",
     sayFirst: (heading: string) => `First say above what “${heading}” holds.`,
     rename: "Change the headings",
@@ -226,6 +236,9 @@ export const texts = {
       apart:
         "The columns of the boxes do not stand next to each other, and a formula for one row needs them so: " +
         "write them beside the sheet, or move your columns together.",
+      headings:
+        "A heading asks whether the queen was seen, or counts combs that hold brood without their percent, " +
+        "which only the formula for the whole sheet reads.",
       frames:
         "The headings name frames of other sizes than the contract’s, which only the formula for the whole sheet reads.",
     },

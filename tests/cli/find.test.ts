@@ -2,7 +2,7 @@ import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
 import { describe, expect, it } from "vitest";
 import { addressOf } from "../../src/workbook/area.js";
 import { computedHeadings } from "../../src/cli/columns.js";
-import { findYardSheets } from "../../src/cli/find.js";
+import { findYardSheets, nearestMiss } from "../../src/cli/find.js";
 import { findTerms } from "../../src/cli/terms.js";
 import { fill, TERMS, YARD } from "./yard.js";
 
@@ -85,6 +85,32 @@ describe("a yard sheet", () => {
     ).toEqual([]);
     expect(found(sheetWith([YARD.slice(0, 1), 1, 1]))).toEqual([]);
     expect(found(sheetWith([YARD, 30, 1]))).toEqual([]);
+  });
+});
+
+describe("the row that comes nearest to a yard sheet's headings", () => {
+  const missed = (...rows: string[][]) => nearestMiss(sheetWith([rows, 1, 1]).workbook);
+
+  it("is named with the headings that may be meant", () => {
+    expect(
+      missed(["Spring 2026"], ["", "Bees", ""], ["Hive", "Top", "Bottom"], ["1", "4", "5"]),
+    ).toBe(
+      ' Row 3 of sheet "Yard" comes near: the first row needs a heading such as "Frames of bees"; is it ' +
+        '"Top" or "Bottom"? Then name it plainly, a box such as "Bees top box".',
+    );
+    expect(missed(["Hives in all", "Bees"])).toMatch(/such as "Hive"; is it "Hives in all"\?/);
+    expect(missed(["Hive", "Bees"])).toBe(
+      ' Row 1 of sheet "Yard" comes near: no hive stands under it.',
+    );
+  });
+
+  it("is none where hives or bees are not headed at all", () => {
+    for (const row of [
+      ["Hive", "Queen"],
+      ["Bees", "Brood"],
+      ["Term", "Cherry"],
+    ])
+      expect(missed(row)).toBe("");
   });
 });
 

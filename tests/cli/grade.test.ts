@@ -110,6 +110,34 @@ describe("a workbook without formulas", () => {
     expect(await named.run("grade", "yard.xlsx", "--for", "Cherry")).toMatchObject({ code: 0 });
   });
 
+  it("leaves a total out that is the sum of its boxes, typed or calculated, and says so", async () => {
+    const typed = "Hive,Bees top,Bees bot,Bees\n1,4,5,9\n2,3,4,7\n";
+    const book = yardBook([
+      ["Hive", "Bees top", "Bees bot", "Bees"],
+      ["1", 4, 5, ""],
+      ["2", 3, 4, ""],
+    ]);
+    const sheet = book.getWorksheet("Yard")!;
+    for (const [r, result] of [
+      [2, 9],
+      [3, 7],
+    ] as const)
+      sheet.getCell(r, 4).value = { formula: `B${r}+C${r}`, result };
+    const test = await folder({
+      "typed.csv": typed,
+      "yard.xlsx": await bytesOf(book),
+      "terms.xlsx": await bytesOf(yardBook([], TERMS)),
+    });
+    for (const args of [["yard.xlsx"], ["typed.csv", "--contract", "terms.xlsx"]]) {
+      const { code, out } = await test.run("grade", ...args, "--for", "Cherry");
+      expect(code).toBe(0);
+      expect(out).toContain('"Bees" is the sum of the other columns of bees, and is not added');
+      // 4 + 5 and 3 + 4
+      expect(out).toMatch(/^ +1 +9 /m);
+      expect(out).toMatch(/^ +2 +7 /m);
+    }
+  });
+
   it("may keep its yard sheet in a table, under a title and beside its terms", async () => {
     const book = yardBook([], null);
     const sheet = book.getWorksheet("Yard")!;

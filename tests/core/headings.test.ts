@@ -108,6 +108,28 @@ it("says a brood box, a brood chamber or a brood nest of bees as a box, not as b
   for (const heading of headings) expect(matchHeadings([heading]).roles).toEqual(["bees"]);
 });
 
+describe("headings beside a hive's, in a sheet that names bees nowhere", () => {
+  // How beekeepers head the boxes' counts: common practice, no source.
+  it.each([
+    [["Top", "Bottom"]],
+    [["T", "B"]],
+    [["Deep 1", "Deep 2"]],
+    [["Bees T", "Bees B"]],
+    [["Frames"]],
+    [["Strength"]],
+  ])("%j may hold them, and are asked about", (headings) => {
+    expect(matchHeadings(["Hive", ...headings])).toEqual({
+      roles: ["hive", ...headings.map(() => null)],
+      doubts: headings.map((heading) => ({ role: "bees", heading })),
+    });
+  });
+
+  it("are the owner's own where bees are named", () => {
+    const named = matchHeadings(["Hive", "Bees", "Top", "Strength"]);
+    expect(named).toEqual({ roles: ["hive", "bees", null, null], doubts: [] });
+  });
+});
+
 describe("the frame that a heading names", () => {
   it.each([
     ["Medium bees", "medium"],

@@ -302,3 +302,209 @@ describe("the grade at the low and at the high end", () => {
     );
   });
 });
+
+// A total beside its boxes, two looks, and a box's bound are common practice, no source.
+describe("columns of one kind beside each other", () => {
+  it("are boxes and their total, which is not added again", () => {
+    for (const total of ["Bees", "Frames of bees"]) {
+      const sheet = yard(["Hive", "Bees top", "Bees bot", total], [1, 4, 5, 9], [2, 3, 4, 7]);
+      expect(columns(sheet, "frames")).toEqual([[9], [7]]);
+      // (9 + 7) / 2
+      expect(comb("LOT", sheet, null, contract)).toContainEqual([
+        "Average frames",
+        8,
+        expect.anything(),
+      ]);
+    }
+  });
+
+  it.each([
+    [
+      ["Bees on arrival", "Bees now"],
+      [[4, 5]],
+      '"Bees on arrival" stands beside "Bees now" and names no box: head a box by its place, such as ' +
+        '"Bees top box", a total "Total bees", and what is not to be added "Bees on arrival, uncounted"',
+    ],
+    [
+      ["Bees top now", "Bees top on arrival"],
+      [[4, 5]],
+      '"Bees top now" beside "Bees top on arrival" is another look at the same hives, and looks are ' +
+        'not added up: leave out one, or head it "Bees top now, uncounted"',
+    ],
+    [
+      ["Bees top", "Bees bot", "Bees"],
+      [
+        [4, 5, 9],
+        [3, 4, 7],
+        [5, 5, 11],
+      ],
+      '"Bees" is the sum of "Bees top" and "Bees bot" in the rows above row 4, and not in it: ' +
+        'correct the row, or head the column "Total bees"',
+    ],
+    [
+      ["Bees 1", "Bees 2", "Bees 3"],
+      [
+        [4, 5, 9],
+        [3, 4, 7],
+        [5, 5, 10],
+      ],
+      '"Bees 3" is the sum of "Bees 1" and "Bees 2" in every row: if it is their total, head it "Total bees"',
+    ],
+  ])("%j are refused where they may be none to add: %j", (headings, rows, why) => {
+    const sheet = yard(["Hive", ...headings], ...rows.map((row, i) => [i + 1, ...row]));
+    expect(one("YARD_COLUMNS", sheet, contract)).toBe(`#VALUE! ${why}`);
+    expect(one("LOT", sheet, null, contract)).toContain(why);
+  });
+
+  it("are taken as the refusal's headings say", () => {
+    const headings = ["Hive", "Bees top box", "Bees bot", "Total bees", "Bees now, uncounted"];
+    expect(columns(yard(headings, [1, 4, 5, 9, 7]), "frames")).toEqual([[9]]);
+  });
+});
+
+// How many combs a box and a hive hold, and that a seam is no comb, is common practice, no source.
+describe("more combs than there can be", () => {
+  const noteOf = (heading: string, count: unknown) =>
+    columns(yard(["Hive", heading], [1, count]), "note")[0]![0];
+
+  it.each([
+    ["Bees", 45, '"Bees", row 2: 45 combs in one hive: is it 4-5?'],
+    ["Bees", "34", '"Bees", row 2: 34 combs in one hive: is it 3-4?'],
+    ["Bees top box", 23, '"Bees top box", row 2: 23 combs in one box: is it 2-3?'],
+    ["Bees 1", 12.5, '"Bees 1", row 2: 12.5 combs in one box: more than 12 are taken for a slip'],
+    ["Bees", 31, '"Bees", row 2: 31 combs in one hive: more than 30 are taken for a slip'],
+    [
+      "Bees, 2 boxes",
+      31,
+      '"Bees, 2 boxes", row 2: 31 combs in one hive: more than 30 are taken for a slip',
+    ],
+  ])("are refused under %s: %s", (heading, count, why) => {
+    expect(noteOf(heading, count)).toBe(why);
+  });
+
+  it.each([
+    ["Bees", 30],
+    ["Bees", "20-24"],
+    ["Bees in deeps", 20],
+    ["Bees (2 deeps)", 20],
+    ["Bees top box", 12],
+    ["Bees top box", "12+"],
+  ])("are not what stands under %s: %s", (heading, count) => {
+    expect(noteOf(heading, count)).not.toMatch(/combs in one/);
+  });
+
+  it("are refused of brood too, whatever the contract asks", () => {
+    const sheet = yard(["Hive", "Bees", "Brood"], [1, 8, 45]);
+    expect(columns(sheet, "note")).toEqual([['"Brood", row 2: 45 combs in one hive: is it 4-5?']]);
+  });
+});
+
+describe("seams", () => {
+  it("are refused where combs are counted", () => {
+    const why =
+      '"9 seams" counts seams, and a seam is no comb: write the combs, or give seams their own columns';
+    const sheet = yard(["Hive", "Bees", "Brood"], [1, "9 seams", ""], [2, 8, "9 seams"]);
+    expect(columns(sheet, "note")).toEqual([[`"Bees", row 2: ${why}`], [`"Brood", row 3: ${why}`]]);
+    for (const [id, ...more] of [["GRADE", contract], ["FRAMES_OF_BEES"], ["BEES"]] as const)
+      expect(one(id, "9 seams", ...more)).toContain(why);
+    expect(one("SEAMS", "9 seams")).toBe(9);
+  });
+
+  it("are what a contract that counts clusters asks for, and boxes of combs are refused", () => {
+    const cluster = terms(["average frames", 7], ["comb rule", "cluster count"]);
+    const sheet = yard(["Hive", "Bees top", "Bees bottom"], [1, 4, 5]);
+    const why =
+      'contract "Cherry" counts seams, and the sheet counts combs, "Bees top and Bees bottom": ' +
+      'a cluster count is made of "Seams above" and "Seams below"';
+    expect(columns(sheet, "frames, note", cluster)).toEqual([
+      [`#VALUE! row 2: ${why}`, `row 2: ${why}`],
+    ]);
+    expect(one("LOT", sheet, null, cluster)).toBe(`#VALUE! ${why}`);
+    const seams = yard(["Hive", "Seams above", "Seams below"], [1, "9 seams", 7]);
+    expect(columns(seams, "frames", cluster)).toEqual([[8]]); // (9 + 7) / 2
+  });
+});
+
+// That a queen who is not seen is there as a rule, and what combs of brood are: common practice, no source.
+describe("a heading says what its column asks", () => {
+  it("whether the queen was seen: no says nothing of whether one lays", () => {
+    const queen = terms(["average frames", 8], ["laying queen", "yes"]);
+    const grades = (heading: string) =>
+      columns(
+        yard(
+          ["Hive", "Bees", heading],
+          ...["Y", "N", "no", "queenless"].map((q, i) => [i + 1, 9, q]),
+        ),
+        "grade",
+        queen,
+      ).flat();
+    const unknown = expect.stringMatching(/^#N\/A contract "Cherry" asks for a laying queen/);
+    for (const heading of ["Queen seen", "QR seen?", "Seen queen (Y/N)"])
+      expect(grades(heading), heading).toEqual(["at average", unknown, unknown, "no grade"]);
+    expect(grades("Queen")).toEqual(["at average", "no grade", "no grade", "no grade"]);
+  });
+
+  it("how many combs hold brood: without their cover they are no full frames", () => {
+    const asks = terms(["average frames", 8], ["brood", 2]);
+    const of = (heading: string, block = asks) =>
+      columns(
+        yard(["Hive", "Bees", heading], [1, 9, 3]),
+        "brood full, brood combs, grade",
+        block,
+      )[0]!;
+    const unknown = expect.stringMatching(/^#N\/A contract "Cherry" asks for brood/);
+    for (const heading of ["Brood combs", "Combs of brood", "Frames w/ brood", "Fr. with brood"])
+      expect(of(heading), heading).toEqual(["", 3, unknown]);
+    for (const heading of [
+      "Brood",
+      "Frames of brood",
+      "FOBr",
+      "Brood combs, full",
+      "Brood combs (equiv.)",
+    ])
+      expect(of(heading), heading).toEqual([3, "", "at average"]);
+    const counts = terms(["average frames", 8], ["brood", 2], ["brood counted as", "combs"]);
+    for (const heading of ["Brood combs", "Brood"])
+      expect(of(heading, counts), heading).toEqual(["", 3, "at average"]);
+    // 3 combs at 90 % are 2.7
+    const covered = yard(["Hive", "Bees", "Brood combs", "Brood %"], [1, 9, 3, 90]);
+    expect(columns(covered, "brood full, grade", asks)).toEqual([[2.7, "at average"]]);
+  });
+
+  it("which truck the hive came on, which is its lot", () => {
+    for (const heading of ["Truck", "Truck load", "Truckload", "Truck #"]) {
+      const sheet = yard([heading, "Hive", "Bees"], ["T1", 1, 9], ["T2", 2, 8]);
+      expect(columns(sheet, "lot, frames")).toEqual([
+        ["T1", 9],
+        ["T2", 8],
+      ]);
+    }
+    const both = yard(["Truck", "Lot", "Hive", "Bees"], ["T1", "N", 1, 9]);
+    expect(columns(both, "lot")).toEqual([["N"]]);
+  });
+});
+
+describe("headings that name no bees", () => {
+  it("are named, with what to write", () => {
+    const refused = (...headings: string[]) =>
+      one("YARD_COLUMNS", yard(["Hive", ...headings]), contract);
+    const needs = '#VALUE! the first row needs a heading such as "Frames of bees"; is it ';
+    expect(refused("Top", "Bottom")).toBe(
+      `${needs}"Top" or "Bottom"? Then name it plainly, a box such as "Bees top box"`,
+    );
+    expect(refused("Strength")).toBe(`${needs}"Strength"? Then name it plainly`);
+  });
+
+  it("are refused where they go on in a second row", () => {
+    const why = (over: string, box: string) =>
+      `#VALUE! the headings stand in two rows, "${over}" over "${box}": write them in one row, "${over} ${box}"`;
+    const two = (over: string, box: string) =>
+      one("YARD_COLUMNS", yard(["Hive", over, ""], ["", box, "Bottom"], [1, 4, 5]), contract);
+    expect(two("Bees", "Top")).toBe(why("Bees", "Top"));
+    expect(two("FOB", "Deep")).toBe(why("FOB", "Deep"));
+    const merged = yard(["Hive", "Bees", "Bees"], ["", "Top", "Bottom"], [1, 4, 5]);
+    expect(one("YARD_COLUMNS", merged, contract)).toBe(why("Bees", "Top"));
+    const count = yard(["Hive", "Bees"], ["", "two"], [1, 4]);
+    expect(columns(count, "frames")).toEqual([[""], [4]]);
+  });
+});

@@ -33,7 +33,7 @@ const bonus = terms(
 const pallets = terms(["average frames", 8], ["opened by", "pallets"]);
 const seams = terms(["average frames", 8], ["comb rule", "cluster count"]);
 const SEAMS = [
-  ["Hive", "Seams above", "Seams below", "Seams from below"],
+  ["Hive", "Seams above", "Seams below box 1", "Seams below box 2"],
   ["A1", 8, 7, 6],
 ];
 /** Hives moved singly, one of the lot in the sheet. */

@@ -1,7 +1,7 @@
 import type { Contract } from "../../core/contract.js";
 import { isDateSerial } from "../../core/date-count.js";
 import { print } from "../../core/estimate.js";
-import { matchHeadings, type Role } from "../../core/headings.js";
+import type { Role } from "../../core/headings.js";
 import { Refusal } from "../../core/refusal.js";
 import { dayOfSerial, showDay } from "../../core/serial.js";
 import { PLAIN_WRITING, type Writing } from "../../core/writing.js";
@@ -10,7 +10,7 @@ import { HiveCells } from "../../functions/hive-cells.js";
 import { cellName } from "../address.js";
 import type { Step } from "../port.js";
 import { holdsFormula } from "../stands.js";
-import type { Yard } from "./yard.js";
+import { columnsOf, type Yard } from "./yard.js";
 
 /** A count that became a date: `8 Jul 2026` stands where `7-8` was typed. */
 export interface DateCell {
@@ -41,7 +41,7 @@ export const COUNTS: ReadonlySet<Role> = new Set([
  * @param contractOf - the contract of a row, null where it is not known: it says how figures are written
  */
 export function datesIn(yard: Yard, contractOf: (i: number) => Contract | null): Dates {
-  const { roles } = matchHeadings(yard.headings);
+  const { roles } = columnsOf(yard);
   const body = yard.values.slice(1);
   const columnAt = (k: number): HiveCells =>
     new HiveCells(yard.headings[k]!, yard.values, {

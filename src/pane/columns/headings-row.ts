@@ -1,4 +1,4 @@
-import { matchHeadings, type Role } from "../../core/headings.js";
+import { headsYard, matchHeadings, type Role } from "../../core/headings.js";
 import { isBlank } from "../../functions/cells.js";
 import { isTerm, lastRowOf } from "../../functions/sheet-end.js";
 import { overlap } from "../address.js";
@@ -48,7 +48,7 @@ export function candidatesIn(regions: readonly Region[], heads: readonly Block[]
       rows: rows - best.row,
       columns: best.headings.length,
     };
-    const complete = isComplete(roles);
+    const complete = headsYard(roles);
     const candidate = { region, place, complete, roles: roles.filter((r) => r !== null).length };
     if (!found.some((other) => overlap(other.place, place))) found.push(candidate);
   });
@@ -79,16 +79,12 @@ function rolesOf(headings: readonly string[]): readonly (Role | null)[] {
   return matchHeadings(headings).roles;
 }
 
-function isComplete(roles: readonly (Role | null)[]): boolean {
-  return roles.includes("hive") && (roles.includes("bees") || roles.includes("seams above"));
-}
-
 function bestSegment({ kind }: Region, head: Block): Segment | null {
   const first = head.values[0]!.map(headingOf);
   if (isTerm(first[0] ?? "")) return null;
   if (kind !== "sheet") return { row: 0, left: 0, headings: first };
   const segments = head.values.flatMap((_, row) => segmentsOf(head, row));
-  const whole = segments.find(({ headings }) => isComplete(rolesOf(headings)));
+  const whole = segments.find(({ headings }) => headsYard(rolesOf(headings)));
   if (whole) return whole;
   // Whoever heads his columns in words of his own has still a row of several texts.
   return segments.find(({ headings }) => headings.filter((h) => h !== "").length > 1) ?? null;

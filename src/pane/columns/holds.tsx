@@ -1,5 +1,5 @@
 import { isDateSerial } from "../../core/date-count.js";
-import { matchHeadings, type Role } from "../../core/headings.js";
+import type { Role } from "../../core/headings.js";
 import { isBlank } from "../../functions/cells.js";
 import { cellName, columnName } from "../address.js";
 import { useWrite } from "../context.js";
@@ -13,7 +13,7 @@ import {
   type Choices,
   type Question,
 } from "./rename.js";
-import type { Yard } from "./yard.js";
+import { columnsOf, type Yard } from "./yard.js";
 
 const t = texts.columns;
 const YOURS = "yours";
@@ -29,9 +29,9 @@ interface Props {
 /** What each column was taken for, with an example, and the way to say otherwise. */
 export function Holds({ yard, sign, choices, choose }: Props) {
   const write = useWrite();
-  const { roles } = matchHeadings(yard.headings);
+  const { roles } = columnsOf(yard);
   const questions = questionsOf(yard);
-  const renames = renamesFor(yard.headings, choices);
+  const renames = renamesFor(yard, choices);
   const set = (column: number, value: string) => {
     const after = new Map(choices);
     if (value === ASK) after.delete(column);
@@ -40,7 +40,7 @@ export function Holds({ yard, sign, choices, choose }: Props) {
   };
   const valueOf = (column: number, asked: Question | undefined): string => {
     if (choices.has(column)) return choices.get(column) ?? YOURS;
-    return asked?.why === "doubt" ? ASK : (roles[column] ?? YOURS);
+    return asked ? ASK : (roles[column] ?? YOURS);
   };
   const addressOf = (column: number) => cellName(yard.place.row, yard.place.column + column);
   return (
@@ -74,7 +74,7 @@ export function Holds({ yard, sign, choices, choose }: Props) {
                     value={valueOf(column, asked)}
                     onChange={(event) => set(column, event.currentTarget.value)}
                   >
-                    {asked?.why === "doubt" && <option value={ASK}>{t.say}</option>}
+                    {asked && <option value={ASK}>{t.say}</option>}
                     {ROLES.map((role) => (
                       <option key={role} value={role}>
                         {roleText(role)}
@@ -84,10 +84,7 @@ export function Holds({ yard, sign, choices, choose }: Props) {
                   </select>
                   {asked && !choices.has(column) && (
                     <span id={about} class="asked">
-                      {(asked.why === "doubt" ? t.doubt : t.calculated)(
-                        heading,
-                        roleText(asked.role),
-                      )}
+                      {t.asked[asked.why](heading, roleText(asked.role))}
                     </span>
                   )}
                 </td>

@@ -1,7 +1,15 @@
-import { frameOfHeading, matchHeadings, type Role } from "../../core/headings.js";
+import {
+  BY_BOX,
+  countsCombsThatHold,
+  frameOfHeading,
+  matchHeadings,
+  type BesideOthers,
+  type Role,
+} from "../../core/headings.js";
+import { yardColumns } from "../../core/yard-columns.js";
 import type { Step } from "../port.js";
-import { holdsFormula, typed } from "../stands.js";
-import type { Yard } from "./yard.js";
+import { typed } from "../stands.js";
+import { columnsOf, type Yard } from "./yard.js";
 
 /** A heading that is taken for each role, every word of it known. */
 const HEADING_OF: Readonly<Record<string, string>> = {
@@ -12,7 +20,7 @@ const HEADING_OF: Readonly<Record<string, string>> = {
   bees: "Frames of bees",
   "seams above": "Seams above",
   "seams below": "Seams below",
-  brood: "Brood combs",
+  brood: "Brood",
   "brood cover": "Brood %",
   queen: "Laying queen",
   stores: "Stores",
@@ -25,9 +33,6 @@ export const ROLES = Object.keys(HEADING_OF) as readonly Role[];
 
 /** Added to a heading whose column is to be passed over. */
 const LEFT_OUT = "uncounted";
-
-/** Roles of which a sheet may have a column a box, all of them added up. */
-const ADDED_UP: ReadonlySet<Role> = new Set(["bees", "seams above", "seams below", "brood"]);
 
 /** What the user says a column holds; null for a column that the functions are to leave alone. */
 export type Choices = ReadonlyMap<number, Role | null>;
@@ -42,39 +47,34 @@ export interface Rename {
 export interface Question {
   readonly column: number;
   readonly role: Role;
-  readonly why: "doubt" | "calculated";
+  readonly why: "doubt" | "calculated" | BesideOthers["why"];
 }
 
-/** Headings that leave it open what they hold, and sums beside the boxes that they add up. */
+/** Headings that leave it open what they hold, or whether they hold it again. */
 export function questionsOf(yard: Yard): Question[] {
-  const { headings, entries } = yard;
-  const { roles, doubts } = matchHeadings(headings);
+  const { headings, doubts, again } = columnsOf(yard);
   const seen = new Set<number>();
-  const asked = doubts.map(({ role, heading }): Question => {
+  const asked = doubts.map(({ role, heading, beside }): Question => {
     const column = headings.findIndex((other, k) => other === heading && !seen.has(k));
     seen.add(column);
-    return { column, role, why: "doubt" };
+    return { column, role, why: beside?.why ?? "doubt" };
   });
-  const isCalculated = headings.map((_, k) =>
-    entries.some((_, i) => i > 0 && holdsFormula(yard, i, k)),
+  const calculated = again.flatMap(({ column, role, known }): Question[] =>
+    known === "calculated" ? [{ column, role, why: known }] : [],
   );
-  const twice = roles.flatMap((role, column): Question[] => {
-    if (role === null || !ADDED_UP.has(role) || !isCalculated[column]) return [];
-    const written = roles.some((other, k) => other === role && !isCalculated[k]);
-    return written ? [{ column, role, why: "calculated" }] : [];
-  });
-  return [...asked, ...twice];
+  return [...asked, ...calculated];
 }
 
 /**
  * The headings to change so that every function takes the columns as the user says: functions find
  * columns by their headings, so a heading is the one place where it can be said.
  */
-export function renamesFor(headings: readonly string[], choices: Choices): Rename[] {
-  const { roles: before, doubts } = matchHeadings(headings);
-  const given = new Set(
-    [...choices.values()].filter((role) => role !== null && !ADDED_UP.has(role)),
-  );
+export function renamesFor(yard: Yard, choices: Choices): Rename[] {
+  const { headings } = yard;
+  // Functions see cells, and do not see which of them a formula filled.
+  const under = (row: readonly string[]) => yardColumns([row, ...yard.values.slice(1)]);
+  const { roles: before, doubts } = under(headings);
+  const given = new Set([...choices.values()].filter((role) => role !== null && !BY_BOX.has(role)));
   // One column alone holds the hives: another that claims them too is left out.
   const yields = headings.map((heading, k) => {
     const claim = before[k] ?? doubts.find((doubt) => doubt.heading === heading)?.role;
@@ -86,7 +86,7 @@ export function renamesFor(headings: readonly string[], choices: Choices): Renam
   const now = [...headings];
   // A heading that is left out may let another one in, such as a total once its boxes are gone.
   for (let round = 0; round < 2 * headings.length; round++) {
-    const { roles, doubts: open } = matchHeadings(now);
+    const { roles, doubts: open } = under(now);
     const isWrong = (k: number): boolean =>
       roles[k] !== wanted[k] ||
       ((choices.has(k) || yields[k]!) && open.some((doubt) => doubt.heading === now[k]));
@@ -97,6 +97,7 @@ export function renamesFor(headings: readonly string[], choices: Choices): Renam
       wanted[k]!,
       headings[k]!,
       now.filter((_, i) => i !== k),
+      wanted.filter((role) => role === wanted[k]).length > 1,
     );
   }
   return headings.flatMap((from, column) => {
@@ -119,13 +120,23 @@ export function renameSteps({ place, entries, formats }: Yard, renames: readonly
   });
 }
 
-function headingFor(role: Role | null, old: string, others: readonly string[]): string {
+function headingFor(
+  role: Role | null,
+  old: string,
+  others: readonly string[],
+  isShared: boolean,
+): string {
   if (role === null) return numbered(`${old}, ${LEFT_OUT}`, others);
-  const plain = HEADING_OF[role]!;
-  const frame = ADDED_UP.has(role) ? frameOfHeading(old) : null;
+  const isOfCombs = role === "brood" && countsCombsThatHold(old);
+  const plain = isOfCombs ? "Brood combs" : HEADING_OF[role]!;
+  const frame = BY_BOX.has(role) ? frameOfHeading(old) : null;
   const framed = `${plain}, ${frame?.name}`;
   const isTaken = frame !== null && matchHeadings([framed]).roles[0] === role;
-  return numbered(isTaken ? framed : plain, others);
+  if (isTaken) return numbered(framed, others);
+  // Of several columns that are added up each has to name its box.
+  if (!isShared || !BY_BOX.has(role) || others.includes(plain)) return numbered(plain, others);
+  const free = [1, 2, 3, 4, 5, 6].find((n) => !others.includes(`${plain}, box ${n}`));
+  return numbered(`${plain}, box ${free ?? 1}`, others);
 }
 
 /** The heading, with a number where it stands already: a table takes none twice. */

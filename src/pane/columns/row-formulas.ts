@@ -1,5 +1,10 @@
 import type { Contract } from "../../core/contract.js";
-import { frameOfHeading, matchHeadings, type Role } from "../../core/headings.js";
+import {
+  asksWhetherSeen,
+  countsCombsThatHold,
+  frameOfHeading,
+  type Role,
+} from "../../core/headings.js";
 import type { SheetFunction } from "../../functions/declare.js";
 import { CellError } from "../../functions/cells.js";
 import { beesFunction } from "../../functions/bees.js";
@@ -12,7 +17,7 @@ import { cells, evaluate, formula, literal, type Argument } from "../formula.js"
 import type { Block, Place, Step } from "../port.js";
 import { nameArgument, termsArgument, type ContractChoice } from "./contracts.js";
 import { numbered } from "./rename.js";
-import type { Yard } from "./yard.js";
+import { columnsOf, type Yard } from "./yard.js";
 
 /**
  * Each row formula is a call of its own to the add-in, while a spill is one call for the whole
@@ -29,20 +34,25 @@ export interface RowColumn {
 }
 
 /** Why a sheet cannot have row formulas, in a word that the pane has a sentence for. */
-export type Obstacle = "rows" | "seams" | "apart" | "frames";
+export type Obstacle = "rows" | "seams" | "apart" | "frames" | "headings";
 
 /** Columns of a yard sheet that hold one role, as a formula of one row takes them. */
 type CellsOf = (role: Role) => (i: number) => Argument;
 
 /** What stops row formulas in a sheet, null where they work. */
 export function obstacleTo(yard: Yard, contract: Contract | null): Obstacle | null {
-  const { roles } = matchHeadings(yard.headings);
+  const { roles } = columnsOf(yard);
   const at = (role: Role): number[] => roles.flatMap((r, k) => (r === role ? [k] : []));
   if (yard.place.rows - 1 > MOST_ROWS) return "rows";
   if (at("bees").length === 0 || contract?.combRule === "cluster count") return "seams";
   const together = (ks: readonly number[]): boolean => ks.every((k, n) => k === ks[0]! + n);
   if (!together(at("bees")) || !together(at("brood")) || at("brood cover").length > 1)
     return "apart";
+  const says = (role: Role, what: (heading: string) => boolean): boolean =>
+    at(role).some((k) => what(yard.headings[k]!));
+  const isCovered = at("brood cover").length > 0 || contract?.broodMeasure === "combs";
+  if (says("queen", asksWhetherSeen) || (!isCovered && says("brood", countsCombsThatHold)))
+    return "headings";
   const box = contract?.boxFrame.name;
   const isOther = (k: number): boolean => {
     const named = frameOfHeading(yard.headings[k]!);
@@ -62,7 +72,7 @@ export function rowColumns(
   choice: ContractChoice,
   contract: Contract | null,
 ): ReadonlyMap<string, RowColumn> {
-  const { roles } = matchHeadings(yard.headings);
+  const { roles } = columnsOf(yard);
   const of: CellsOf = (role) => (i) => cellsAt(yard, roles, role, i);
   const terms = termsArgument(choice, yard.place.sheet);
   const byRow = of("contract");
@@ -164,9 +174,9 @@ export function rowResults(
   return (i) => columns.map(({ fn, args }) => (isSums(i) ? "" : evaluate(fn, args(i))[0]![0]));
 }
 
-function sumsIn({ values, headings }: Yard): (i: number) => boolean {
-  const hive = matchHeadings(headings).roles.indexOf("hive");
-  return (i) => labelOfSums(values[i]!, hive) !== null;
+function sumsIn(yard: Yard): (i: number) => boolean {
+  const hive = columnsOf(yard).roles.indexOf("hive");
+  return (i) => labelOfSums(yard.values[i]!, hive) !== null;
 }
 
 /** Rows, counted from 1, in which the formulas give something else than the whole sheet's function. */

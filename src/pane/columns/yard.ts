@@ -1,5 +1,6 @@
 import { matchHeadings } from "../../core/headings.js";
 import { normalise } from "../../core/text.js";
+import { yardColumns, type YardColumns } from "../../core/yard-columns.js";
 import { absolute, rangeName, reference } from "../address.js";
 import { regionKey, type Block, type Place, type Region, type Workbook } from "../port.js";
 import {
@@ -10,11 +11,14 @@ import {
   type Candidate,
 } from "./headings-row.js";
 import { contractsIn, type Terms } from "./contracts.js";
+import { holdsFormula } from "../stands.js";
 
 /** A yard sheet as it stands: one hive a row under its heading row. */
 export interface Yard extends Block {
   readonly region: Region;
   readonly headings: readonly string[];
+  /** Of each column whether a formula stands in it. */
+  readonly isCalculated: readonly boolean[];
 }
 
 /** What the view of columns reads of a workbook. */
@@ -67,6 +71,11 @@ export function rowNumber({ place }: Yard, i: number): number {
   return place.row + i + 1;
 }
 
+/** What its columns were taken for. */
+export function columnsOf({ values, isCalculated }: Yard): YardColumns {
+  return yardColumns(values, isCalculated);
+}
+
 function yardOf({ region, place }: Candidate, block: Block): Yard {
   const rows = region.kind === "sheet" ? rowsOfHives(block) : rowsIn(block);
   const cut = <T>(of: readonly T[]): readonly T[] => of.slice(0, rows);
@@ -77,6 +86,9 @@ function yardOf({ region, place }: Candidate, block: Block): Yard {
     entries: cut(block.entries),
     formats: cut(block.formats),
     headings: block.values[0]!.map(headingOf),
+    isCalculated: block.values[0]!.map((_, k) =>
+      cut(block.entries).some((_, i) => i > 0 && holdsFormula(block, i, k)),
+    ),
   };
 }
 

@@ -1,18 +1,35 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { matchHeadings, type Role } from "../../../src/core/headings.js";
+import type { Role } from "../../../src/core/headings.js";
+import { yardColumns } from "../../../src/core/yard-columns.js";
 import { questionsOf, renamesFor, renameSteps, ROLES } from "../../../src/pane/columns/rename.js";
+import type { Yard } from "../../../src/pane/columns/yard.js";
 import { sheetsOf, workbookOf, yardOf } from "./sheets.js";
+
+const headed = (headings: readonly string[]): Yard => ({
+  region: { kind: "sheet", name: "Yard", place: PLACE },
+  place: PLACE,
+  values: [headings],
+  entries: [headings],
+  formats: [headings.map(() => "General")],
+  headings,
+  isCalculated: headings.map(() => false),
+});
+const PLACE = { sheet: "Yard", row: 0, column: 0, rows: 1, columns: 1 };
+const taken = (headings: readonly string[]) => {
+  const { roles, doubts } = yardColumns([headings]);
+  return { roles, doubts };
+};
 
 const renamed = (headings: readonly string[], ...choices: [number, Role | null][]) => {
   const after = [...headings];
-  for (const { column, to } of renamesFor(headings, new Map(choices))) after[column] = to;
+  for (const { column, to } of renamesFor(headed(headings), new Map(choices))) after[column] = to;
   return after;
 };
 
 it("every role has a heading that is taken for it", () => {
   for (const role of ROLES) {
-    expect(matchHeadings(renamed(["Bx 1"], [0, role])), role).toEqual({
+    expect(taken(renamed(["Bx 1"], [0, role])), role).toEqual({
       roles: [role],
       doubts: [],
     });
@@ -23,7 +40,7 @@ describe("a column that is said to hold something", () => {
   it("gets a plain heading, with the frame that its own one named", () => {
     expect(renamed(["Hive", "Bx 1", "Mediums on"], [1, "bees"], [2, "bees"])).toEqual([
       "Hive",
-      "Frames of bees",
+      "Frames of bees, box 1",
       "Frames of bees, medium",
     ]);
   });
@@ -34,7 +51,7 @@ describe("a column that is said to hold something", () => {
 
   it("takes the place of the one that was taken for it", () => {
     const after = renamed(["Hive", "Code", "Bees"], [1, "hive"]);
-    expect(matchHeadings(after)).toEqual({ roles: [null, "hive", "bees"], doubts: [] });
+    expect(taken(after)).toEqual({ roles: [null, "hive", "bees"], doubts: [] });
   });
 
   it("is passed over once it is the user's own", () => {
@@ -42,7 +59,7 @@ describe("a column that is said to hold something", () => {
   });
 
   it("keeps its heading where that says so already", () => {
-    expect(renamesFor(["Hive", "Bees"], new Map([[1, "bees"]]))).toEqual([]);
+    expect(renamesFor(headed(["Hive", "Bees"]), new Map([[1, "bees"]]))).toEqual([]);
   });
 });
 
@@ -84,7 +101,7 @@ it("takes columns as it was told, whatever the headings are", () => {
         if (role !== null) single.add(role);
         return [[k, role]];
       });
-      const { roles, doubts } = matchHeadings(renamed(headings, ...choices));
+      const { roles, doubts } = taken(renamed(headings, ...choices));
       for (const [k, role] of choices) expect(roles[k]).toBe(role);
       const asked = renamed(headings, ...choices).filter((_, k) => choices.some(([c]) => c === k));
       expect(doubts.filter((doubt) => asked.includes(doubt.heading))).toEqual([]);
@@ -113,9 +130,35 @@ describe("what is asked about", () => {
     expect(questionsOf(yard)).toEqual([{ column: 3, role: "bees", why: "calculated" }]);
   });
 
+  it("is none where a total is the sum of its boxes, typed or calculated", async () => {
+    const boxes = ["Hive", "Bees top", "Bees bottom", "Bees"];
+    const typed = await yardOf([boxes, ["A1", 4, 5, 9], ["A2", 3, 4, 7]]);
+    for (const isCalculated of [typed.isCalculated, [false, false, false, true]]) {
+      const yard = { ...typed, isCalculated };
+      expect(questionsOf(yard)).toEqual([]);
+      expect(renamesFor(yard, new Map())).toEqual([]);
+    }
+  });
+
+  it("is which of two looks counts, and a heading says so", async () => {
+    const yard = await yardOf([
+      ["Hive", "Bees on arrival", "Bees now"],
+      ["A1", 4, 5],
+    ]);
+    expect(questionsOf(yard)).toEqual([
+      { column: 1, role: "bees", why: "names no box" },
+      { column: 2, role: "bees", why: "names no box" },
+    ]);
+    expect(renamed(yard.headings, [1, null], [2, "bees"])).toEqual([
+      "Hive",
+      "Bees on arrival, uncounted",
+      "Bees now",
+    ]);
+  });
+
   it("is no sum where a text stands, whatever it looks like", async () => {
     const workbook = workbookOf([
-      ["Hive", "Bees top", "Bees"],
+      ["Hive", "Bees top", "Bees bottom"],
       ["A1", 4, ""],
     ]);
     workbook.type("Yard", 1, 2, "=B2", "@");
@@ -128,7 +171,7 @@ it("changes the heading cells alone, and expects what stands there", async () =>
     ["Hive", "Bx 1"],
     ["A1", 8],
   ]);
-  const steps = renameSteps(yard, renamesFor(yard.headings, new Map([[1, "bees"]])));
+  const steps = renameSteps(yard, renamesFor(yard, new Map([[1, "bees"]])));
   const place = { sheet: "Yard", row: 0, column: 1, rows: 1, columns: 1 };
   expect(steps).toEqual([
     { kind: "put", place, expect: [["'Bx 1"]], put: [["Frames of bees"]], formats: [["General"]] },

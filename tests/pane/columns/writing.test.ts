@@ -267,6 +267,20 @@ describe("one formula a row", () => {
         ["A1", 8],
       ],
     ],
+    [
+      "headings",
+      [
+        ["Hive", "Bees", "Queen seen"],
+        ["A1", 8, "y"],
+      ],
+    ],
+    [
+      "headings",
+      [
+        ["Hive", "Bees", "Brood combs"],
+        ["A1", 8, 3],
+      ],
+    ],
     ["rows", [["Hive", "Bees"], ...Array.from({ length: MOST_ROWS + 1 }, (_, i) => [`A${i}`, 8])]],
   ])("is not offered where the sheet is not made for it: %s", async (obstacle, rows) => {
     const { yard, contract } = await asked(workbookOf(rows));
