@@ -34,7 +34,7 @@ describe("the files that are written", () => {
     ],
     [
       "a statement for A4, of all hives, under a published standard",
-      ["statement", "yard.xlsx", "--contract", "Almond Board of California", "--paper", "a4"],
+      ["statement", "yard.csv", "--contract", "Almond Board of California", "--paper", "a4"],
     ],
     [
       "a statement with names and tickets",
