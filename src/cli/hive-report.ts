@@ -1,8 +1,8 @@
 import { gradesOf } from "../core/grade.js";
 import { Refusal } from "../core/refusal.js";
 import type { Grading } from "./columns.js";
-import { cellsOf, notAdded, type YardSheet } from "./find.js";
 import { TURN_NOTES } from "../functions/turns.js";
+import { cellsOf, notAdded, type YardSheet } from "./find.js";
 import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
 import { Problem } from "../workbook/problem.js";

@@ -6,9 +6,10 @@ import { lotStatement, type StatementAsk } from "../functions/statement.js";
 import type { Statement } from "../functions/statement-model.js";
 import { areaOn, valuesIn, type Area } from "../workbook/area.js";
 import { calculate } from "../workbook/calculate.js";
+import { computedHeadings } from "./columns.js";
 import { readCsv, toWorkbook } from "./csv.js";
 import { writeWhole } from "./files.js";
-import { cellsOf, notAdded } from "./find.js";
+import { cellsOf, findYardSheets, nearestMiss, notAdded } from "./find.js";
 import { refuseUnsaidDateSystem } from "./grading.js";
 import type { Done } from "./order.js";
 import { settle, type Remark } from "../workbook/outcome.js";
@@ -34,7 +35,8 @@ export async function writeStatement(
     kind === ".csv"
       ? toWorkbook(readCsv(bytes, order.input), name)
       : (await openWorkbook(bytes, order.input)).workbook;
-  const yard = yardAsked(workbook, order);
+  const yards = findYardSheets(workbook, computedHeadings());
+  const yard = yardAsked(yards, order, nearestMiss(workbook));
   const { terms, contract } = await agreed(workbook, order);
   if (workbook.properties.date1904) {
     const wish = terms ? { standard: null, contract } : { standard: contract, contract: null };

@@ -1,25 +1,27 @@
-import type { Workbook } from "@cj-tech-master/excelts";
 import { matchHeadings } from "../core/headings.js";
 import { quote } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { addressOf, reference } from "../workbook/area.js";
 import { Problem } from "../workbook/problem.js";
-import { computedHeadings } from "./columns.js";
-import { cellsOf, findYardSheets, nearestMiss, type YardSheet } from "./find.js";
+import { cellsOf, type YardSheet } from "./find.js";
 import type { StatementOrder } from "./statement-command.js";
 
-/** The yard sheet of a statement: named by its sheet or its cells, or the only one with the lot. */
+/**
+ * The yard sheet of a statement: named by its sheet or its cells, or the only one with the lot.
+ *
+ * @param nearestMiss - what else looks like one, to be said where there is none
+ */
 export function yardAsked(
-  workbook: Workbook,
+  yards: readonly YardSheet[],
   { sheet, lot }: Pick<StatementOrder, "sheet" | "lot">,
+  nearestMiss: string,
 ): YardSheet {
-  const yards = findYardSheets(workbook, computedHeadings());
   const named = yards.filter((yard) => sheet === null || isNamed(yard, sheet));
   if (named.length === 0) {
     throw new Problem(
       `There is no yard sheet${sheet === null ? "" : ` on a sheet ${quote(sheet)}`}: a row of ` +
         "headings, among the first 20 rows, with one for the hive (Hive) and one for its bees " +
-        `(Frames of bees, or Bees for each box).${elsewhere(workbook, yards)}`,
+        `(Frames of bees, or Bees for each box).${yards.length > 0 ? ` There are ${places(yards)}.` : nearestMiss}`,
     );
   }
   const withLot = named.length > 1 && lot !== null ? named.filter((y) => holdsLot(y, lot)) : named;
@@ -29,10 +31,6 @@ export function yardAsked(
   throw new Problem(
     `There are several yard sheets${held}, ${places([yard!, ...others])}: ${howToSay([yard!, ...others])}.`,
   );
-}
-
-function elsewhere(workbook: Workbook, yards: readonly YardSheet[]): string {
-  return yards.length === 0 ? nearestMiss(workbook) : ` There are yard sheets at ${places(yards)}.`;
 }
 
 function howToSay(yards: readonly YardSheet[]): string {

@@ -4,6 +4,7 @@ import { gradeOf, gradesOf, requirementsOf, type Hive } from "./grade.js";
 import { firstOf } from "./listing.js";
 import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
+import { atLeast, atMost } from "./tolerance.js";
 
 /** One look into a hive of a lot. */
 export interface Look {
@@ -195,9 +196,9 @@ export function countLot(contract: Contract, { hives, size }: Lot): LotCount {
   const under = hives.filter((hive) => !hive.accepted).length;
   const total = counted.reduce((sum, hive) => sum + hive.counted, 0);
   const average = counted.length === 0 ? null : total / counted.length;
-  const averageMet = (average ?? 0) >= contract.averageFrames - 1e-9;
+  const averageMet = atLeast(average ?? 0, contract.averageFrames);
   const underMet =
-    contract.underMinimum !== "rejects the load" || under <= forgiven(contract, hives, size) + 1e-9;
+    contract.underMinimum !== "rejects the load" || atMost(under, forgiven(contract, hives, size));
   return {
     opened: hives.length,
     deadOuts: hives.filter((hive) => hive.dead).length,
@@ -216,7 +217,7 @@ function forgiven(contract: Contract, hives: readonly OpenedHive[], size: number
   const share = contract.forgivenShare / 100;
   if (contract.forgivenAgainst === "hives opened") return share * hives.length;
   if (contract.forgivenAgainst === "hives in the lot") return share * size;
-  const above = hives.filter((hive) => hive.frames > contract.minimumFrames + 1e-9).length;
+  const above = hives.filter((hive) => !atMost(hive.frames, contract.minimumFrames)).length;
   return Math.min(share * hives.length, above);
 }
 

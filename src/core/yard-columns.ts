@@ -96,7 +96,7 @@ function besideOthers(
 }
 
 interface Compared {
-  /** Rows that hold the sum of the others, and not of nothing, before the first that does not. */
+  /** Rows that hold the sum of the others before the first that does not. */
   readonly rows: number;
   /** The first row that holds another figure, as the sheet numbers it from its headings. */
   readonly differs: number | null;
@@ -106,7 +106,7 @@ function isSum({ rows, differs }: Compared, least: number): boolean {
   return differs === null && rows >= least;
 }
 
-/** A cell that is blank or cannot be read says nothing of whether its column is a sum. */
+/** A cell that is none, blank or cannot be read says nothing of whether its column is a sum. */
 function compared(sheet: Cells, k: number, others: readonly number[]): Compared {
   let rows = 0;
   for (let i = 1; i < sheet.length; i++) {
@@ -116,7 +116,7 @@ function compared(sheet: Cells, k: number, others: readonly number[]): Compared 
     if (counts.includes(null)) continue;
     const sum = counts.reduce<number>((all, count) => all + (count === "blank" ? 0 : count!), 0);
     if (Math.abs(total - sum) > 1e-9) return { rows, differs: i + 1 };
-    if (sum > 0) rows++;
+    rows++;
   }
   return { rows, differs: null };
 }

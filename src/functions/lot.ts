@@ -62,4 +62,4 @@ export function LOT(
   });
 }
 
-export const lot: SheetFunction = { id: "LOT", parameters, evaluate: LOT };
+export const lot: SheetFunction = { id: "LOT", parameters, evaluate: LOT, table: true };

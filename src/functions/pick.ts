@@ -122,4 +122,9 @@ function digits({ ticket }: Ticket): string {
   return ticket.slice(0, CHECK_DIGITS);
 }
 
-export const pickHives: SheetFunction = { id: "PICK_HIVES", parameters, evaluate: PICK_HIVES };
+export const pickHives: SheetFunction = {
+  id: "PICK_HIVES",
+  parameters,
+  evaluate: PICK_HIVES,
+  table: true,
+};

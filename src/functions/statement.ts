@@ -5,6 +5,7 @@ import { Refusal } from "../core/refusal.js";
 import { lotChance } from "../core/sampling.js";
 import { dayOfSerial, serialOfDay } from "../core/serial.js";
 import { normalise } from "../core/text.js";
+import { atLeast } from "../core/tolerance.js";
 import { CellError } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { countLines, saysFees, sureLines, type LotLine } from "./lot-lines.js";
@@ -147,7 +148,7 @@ function contractSection(contract: Contract, lot: Lot, leftOut: string): Section
   const { grades, opened } = countLot(contract, lot);
   const share = opened / lot.size;
   const asked = contract.openedShare;
-  const fewer = share < asked / 100 - 1e-9 ? ": fewer were opened" : "";
+  const fewer = !atLeast(share, asked / 100) ? ": fewer were opened" : "";
   const seen = [...grades].filter(([, hives]) => hives > 0);
   const lines = countLines(contract, lot, leftOut);
   return section(

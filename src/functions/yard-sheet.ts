@@ -183,7 +183,9 @@ function refuseBeside({ role, heading, beside }: Doubt): void {
         `the row, or head the column ${quote(`Total ${role}`)}`,
     );
   }
-  const box = `${role[0]!.toUpperCase()}${role.slice(1)} top box`;
+  // Top and bottom say of seams from where they are seen.
+  const place = role.startsWith("seams") ? "box 1" : "top box";
+  const box = `${role[0]!.toUpperCase()}${role.slice(1)} ${place}`;
   throw new Refusal(
     `${quote(heading)} stands beside ${others} and names no box: head a box by its place, such as ` +
       `${quote(box)}, a total ${quote(`Total ${role}`)}, and what is not to be added ${quote(`${heading}, uncounted`)}`,

@@ -58,7 +58,10 @@ describe("a column beside the boxes that it adds up", () => {
       ["8", 4, 5, "?"],
       ["9", "", "", ""],
     ];
-    expect(rolesOf(boxes, ...rows)).toEqual(["hive", "bees", "bees", null]);
+    expect(yardColumns([boxes, ...rows])).toMatchObject({
+      roles: ["hive", "bees", "bees", null],
+      doubts: [],
+    });
   });
 
   it("is asked about where one row does not show it, or a row is another sum", () => {
@@ -77,6 +80,16 @@ describe("a column beside the boxes that it adds up", () => {
       ["2", 5, 5],
     ] as const;
     expect(asked(...one)).toEqual([["Bees", "names no box", null]]);
+    expect(asked(...one, ["3", 5, 6])).toEqual([["Bees", "names no box", null]]);
+  });
+
+  it("is it beside boxes that are numbered", () => {
+    const sheet = [
+      ["Hive", "Bees", "Bees 1", "Bees 2"],
+      ["1", 9, 4, 5],
+      ["2", 7, 3, 4],
+    ];
+    expect(yardColumns(sheet)).toMatchObject({ roles: ["hive", null, "bees", "bees"], doubts: [] });
   });
 
   it("is asked about where it names a box, and is none where three rows do not show it", () => {
@@ -117,6 +130,14 @@ describe("a column that a formula fills", () => {
       ["1", 9, 4],
     ];
     expect(yardColumns(formulas, [false, true, true]).roles).toEqual(["hive", "bees", "bees"]);
+    const looks = yardColumns(
+      [
+        ["Hive", "Bees", "FOB"],
+        ["1", 9, 4],
+      ],
+      [false, true, true],
+    );
+    expect([looks.again, looks.doubts.length]).toEqual([[], 2]);
   });
 });
 

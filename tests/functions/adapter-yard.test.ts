@@ -326,6 +326,12 @@ describe("columns of one kind beside each other", () => {
         '"Bees top box", a total "Total bees", and what is not to be added "Bees on arrival, uncounted"',
     ],
     [
+      ["Bees", "Seams below", "Seams from below"],
+      [[4, 5, 5]],
+      '"Seams below" stands beside "Seams from below" and names no box: head a box by its place, such as ' +
+        '"Seams below box 1", a total "Total seams below", and what is not to be added "Seams below, uncounted"',
+    ],
+    [
       ["Bees top now", "Bees top on arrival"],
       [[4, 5]],
       '"Bees top now" beside "Bees top on arrival" is another look at the same hives, and looks are ' +
@@ -372,6 +378,7 @@ describe("more combs than there can be", () => {
     ["Bees", "34", '"Bees", row 2: 34 combs in one hive: is it 3-4?'],
     ["Bees top box", 23, '"Bees top box", row 2: 23 combs in one box: is it 2-3?'],
     ["Bees 1", 12.5, '"Bees 1", row 2: 12.5 combs in one box: more than 12 are taken for a slip'],
+    ["Bees", 44, '"Bees", row 2: 44 combs in one hive: more than 30 are taken for a slip'],
     ["Bees", 31, '"Bees", row 2: 31 combs in one hive: more than 30 are taken for a slip'],
     [
       "Bees, 2 boxes",
@@ -504,6 +511,10 @@ describe("headings that name no bees", () => {
     expect(two("FOB", "Deep")).toBe(why("FOB", "Deep"));
     const merged = yard(["Hive", "Bees", "Bees"], ["", "Top", "Bottom"], [1, 4, 5]);
     expect(one("YARD_COLUMNS", merged, contract)).toBe(why("Bees", "Top"));
+    expect(columns(yard(["Hive", "Bees"], [1, "Top"], [2, 4]), "frames")).toEqual([
+      [expect.stringMatching(/"Top" is not understood/)],
+      [4],
+    ]);
     const count = yard(["Hive", "Bees"], ["", "two"], [1, 4]);
     expect(columns(count, "frames")).toEqual([[""], [4]]);
   });

@@ -3,6 +3,7 @@ import {
   asksWhetherSeen,
   countsCombsThatHold,
   frameOfHeading,
+  matchHeadings,
   type Role,
 } from "../../core/headings.js";
 import type { SheetFunction } from "../../functions/declare.js";
