@@ -107,21 +107,31 @@ export type Turn = "counts" | "earlier" | "unclear";
 
 type Told = Pick<Look, "id" | "day">;
 
+/** The looks into one hive: how many, the latest day, and how many there are of it. */
+interface Looks {
+  all: number;
+  undated: number;
+  latest: number;
+  ofLatest: number;
+}
+
 /** The turn of each look, in their order. */
 export function turnsOf(looks: readonly Told[]): Turn[] {
-  const days = new Map<string, (number | null)[]>();
+  const byHive = new Map<string, Looks>();
   for (const { id, day } of looks) {
-    const known = days.get(id);
-    if (known === undefined) days.set(id, [day]);
-    else known.push(day);
+    const known = byHive.get(id) ?? { all: 0, undated: 0, latest: -Infinity, ofLatest: 0 };
+    known.all++;
+    if (day === null) known.undated++;
+    else if (day > known.latest) [known.latest, known.ofLatest] = [day, 1];
+    else if (day === known.latest) known.ofLatest++;
+    byHive.set(id, known);
   }
   return looks.map(({ id, day }) => {
-    const all = days.get(id)!;
-    if (all.length === 1) return "counts";
-    if (day === null || all.includes(null)) return "unclear";
-    const latest = Math.max(...(all as number[]));
-    if (day < latest) return "earlier";
-    return all.filter((other) => other === latest).length === 1 ? "counts" : "unclear";
+    const { all, undated, latest, ofLatest } = byHive.get(id)!;
+    if (all === 1) return "counts";
+    if (undated > 0) return "unclear";
+    if (day! < latest) return "earlier";
+    return ofLatest === 1 ? "counts" : "unclear";
   });
 }
 

@@ -3,6 +3,7 @@ import { isDateSerial } from "./date-count.js";
 import { BY_BOX, matchHeadings, type BesideOthers, type Doubt, type Role } from "./headings.js";
 import { read } from "./reading.js";
 import { Refusal } from "./refusal.js";
+import { TOLERANCE } from "./tolerance.js";
 import { PLAIN_WRITING } from "./writing.js";
 
 /** The columns of a yard sheet. */
@@ -120,7 +121,7 @@ function compared(sheet: Cells, k: number, others: readonly number[]): Compared 
     const counts = others.map((other) => countOf(sheet[i]![other]));
     if (counts.includes(null)) continue;
     const sum = counts.reduce<number>((all, count) => all + (count === "blank" ? 0 : count!), 0);
-    if (Math.abs(total - sum) > 1e-9) return { rows, differs: i + 1 };
+    if (Math.abs(total - sum) > TOLERANCE) return { rows, differs: i + 1 };
     rows++;
   }
   return { rows, differs: null };
