@@ -49,7 +49,8 @@ export const native = {
 
 /** A distribution alone, without what makes distributions of set parameters. */
 export const plain = Object.fromEntries(
-  ["normal-cdf", "normal-quantile", "t-cdf", "hypergeometric-cdf", "hypergeometric-pmf"].map(
-    (name) => [`@stdlib/stats-base-dists-${name}$`, `@stdlib/stats-base-dists-${name}/lib/main.js`],
-  ),
+  ["normal-cdf", "t-cdf", "hypergeometric-cdf", "hypergeometric-pmf"].map((name) => [
+    `@stdlib/stats-base-dists-${name}$`,
+    `@stdlib/stats-base-dists-${name}/lib/main.js`,
+  ]),
 );

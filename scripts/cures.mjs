@@ -40,8 +40,8 @@ export const TOPICS = [
         "1-2 and 1/2 become the same date. Type it again as text; or set the term whole frames to yes where you never write fractions.",
       "… stands where a figure was expected":
         "The cell holds yes or no, or something else that is no figure. Look whether the columns are given in the right order.",
-      "most of this column is dates: give the column of figures":
-        "The argument points at a column of dates. Point it at the counts.",
+      "most of this column is dates: give the column of figures, or, where ranges such as 7-8 became dates, type them again as text":
+        "The argument points at a column of dates: point it at the counts. Where they are counts that the spreadsheet made dates, format the column as text and type them again; in a yard sheet the pane's Columns puts back what it can.",
       "… stands where yes or no was expected": "Write yes, no, or ? where nobody looked.",
       "… is in …, and the unit given is …":
         "The weight is written in another unit than the argument or the term stores unit says. Correct one of the two.",
@@ -195,18 +195,23 @@ export const TOPICS = [
         "Stores are what is over the weight of the empty hive: STORES works them out. Rename the heading, or leave the column out.",
       'the heading … is in …, and the term "stores unit" says …':
         "Read so, stores would be more than doubled or less than halved. Set the term to what the column is in.",
+      "… counts and no hive id: give each hive its number, or write Total where it is a sum":
+        "Every hive that was opened needs its name or number. A sum or an average under the hives is told by a word such as Total or Average before it.",
+      "… no lot: write it in every row":
+        "A lot written once for several rows says only of the first that it is in it. Fill the lot down to the last hive of it.",
+      "the column … holds several lots (…): say which one, or give that column another heading where all of it is one lot":
+        "Each lot is settled by itself. Give the lot's name, or head the column otherwise where the whole sheet is settled as one.",
       "blank, and … is not: write none where there are no bees, dead for a dead-out, or not opened":
         "Brood or a queen was judged in a hive whose bees are blank: fill the bees in, or say what the blank means.",
       "… of … hives have 0 bees, and their cells may be blank: write none or dead where there are no bees, and not opened where nobody looked":
         "Some Excels hand a blank cell on as 0. Write the word into one cell, and fill it down the others.",
       '… stands where a figure, "light" or "ok" was expected':
         "Stores are judged in frames or by weight; light, low or feed, and ok, good or heavy, say no more than whether to feed.",
-      "row … has counts and no hive id": "Every hive that was opened needs its name or number.",
       "lot … is asked for, and the sheet has no lot column":
         "Head the column of lots Lot, or leave the lot out to take the whole sheet.",
       "no opened hive stands in the lot …":
         "The lot is spelled otherwise in the sheet, or none of its hives was opened.",
-      "hive … stands twice: give each of its looks its own date, so that the later one counts":
+      "hive … stands twice…: give each of its looks its own date, so that the later one counts":
         "Fill the date column for both rows with two different days, or delete the look that does not count. Where dates are text, set the term dates written.",
       "hive … has no pallet, and the contract opens whole pallets":
         "How sure an average is hangs on the pallets. Fill the pallet column, or set opened by to hives.",

@@ -1,8 +1,8 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { headsYard, matchHeadings, type Role } from "../core/headings.js";
+import { headsYard, matchHeadings } from "../core/headings.js";
 import { quote, Refusal } from "../core/refusal.js";
-import { normalise } from "../core/text.js";
 import { yardColumns, type Again } from "../core/yard-columns.js";
+import { lastRowOf, type Under } from "../functions/sheet-end.js";
 import { yardSheet as readYardSheet } from "../functions/yard-sheet.js";
 import {
   absolute,
@@ -15,8 +15,9 @@ import {
 import { CalculatedCells } from "../workbook/calculated-cells.js";
 import { formulasOf } from "../workbook/formulas.js";
 import { Problem } from "../workbook/problem.js";
-import { filledCells, isTerm, segmentsOf, textAt } from "../workbook/segments.js";
+import { filledCells, segmentsOf, textAt } from "../workbook/segments.js";
 import { tableReference, tablesOf, type SheetTable } from "../workbook/tables.js";
+import { plainValue } from "../workbook/values.js";
 
 /** A sheet of hives: its block with the heading row. */
 export interface YardSheet {
@@ -83,7 +84,7 @@ function faultOf(headings: readonly string[]): string {
 }
 
 function yardTable(table: SheetTable, made: Made): YardSheet | null {
-  if (!table.headings || !yardRoles(table.columns)) return null;
+  if (!table.headings || !isYard(table.columns)) return null;
   const area = { ...table, bottom: table.bottom - table.totals };
   refuseEndless(area);
   return yardSheet(area, tableReference(table), table.columns, made);
@@ -93,9 +94,8 @@ function yardBlocks(sheet: Worksheet, made: Made): YardSheet[] {
   const found: YardSheet[] = [];
   for (let row = 1; row <= Math.min(ROWS_SEARCHED, sheet.rowCount); row++) {
     for (const { left, headings } of segmentsOf(sheet, row, made.filled, made.computed)) {
-      const roles = yardRoles(headings);
-      if (!roles) continue;
-      const bottom = lastHive(sheet, row, left + roles.indexOf("hive"));
+      if (!isYard(headings)) continue;
+      const bottom = lastRow(sheet, row, left, headings, made.calculated);
       const area = { sheet, top: row, left, bottom, right: left + headings.length - 1 };
       if (found.some((other) => overlaps(other.area, area))) continue;
       refuseEndless(area);
@@ -135,11 +135,21 @@ function yardSheet(
   return { area, reference, hasContracts, again };
 }
 
-/** The cells of a yard sheet as they are graded: a column that counts again is left out. */
+/**
+ * The cells of a yard sheet as they are graded: a column that counts again is left out, and a lot in
+ * a cell that is merged over rows stands in each of them.
+ */
 export function cellsOf({ area, again }: YardSheet): unknown[][] {
   const [headings = [], ...rows] = valuesIn(area);
+  const lot = matchHeadings(headings.map(String)).roles.indexOf("lot");
+  if (lot >= 0) rows.forEach((row, i) => (row[lot] ??= mergedOver(area, i + 1, lot)));
   const isAgain = (k: number): boolean => again.some(({ column }) => column === k);
   return [headings.map((heading, k) => (isAgain(k) ? "" : heading)), ...rows];
+}
+
+function mergedOver({ sheet, top, left }: Area, row: number, column: number): unknown {
+  const cell = sheet.findCell(top + row, left + column);
+  return cell?.isMerged ? plainValue(cell.master) : null;
 }
 
 /** A sentence on each column that is left out so that nothing is counted twice. */
@@ -151,19 +161,25 @@ export function notAdded({ area, again }: YardSheet): string[] {
   });
 }
 
-function yardRoles(headings: readonly string[]): readonly (Role | null)[] | null {
-  const { roles } = matchHeadings(headings);
-  return headsYard(roles) ? roles : null;
+function isYard(headings: readonly string[]): boolean {
+  return headsYard(matchHeadings(headings).roles);
 }
 
-/** The last row with a hive's id; another heading row, or a block of terms, is the end of the sheet. */
-function lastHive(sheet: Worksheet, heading: number, column: number): number {
-  const name = normalise(textAt(sheet, heading, column));
-  let last = heading;
-  for (let row = heading + 1; row <= sheet.rowCount; row++) {
-    const text = textAt(sheet, row, column);
-    if (normalise(text) === name || isTerm(text)) break;
-    if (text.trim() !== "") last = row;
-  }
-  return last;
+/** The last row of a block's hives, in the rows of its sheet. */
+function lastRow(
+  sheet: Worksheet,
+  top: number,
+  left: number,
+  headings: readonly string[],
+  calculated: CalculatedCells,
+): number {
+  const under: Under = {
+    last: sheet.rowCount - top,
+    cell: (row, column) => plainValue(sheet.findCell(top + row, left + column)),
+    isCalculated: (row, column) => {
+      const [at, beside] = [top + row, left + column];
+      return calculated.touch({ sheet, top: at, bottom: at, left: beside, right: beside });
+    },
+  };
+  return top + lastRowOf(headings, under);
 }

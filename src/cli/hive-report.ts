@@ -1,6 +1,7 @@
 import { gradesOf } from "../core/grade.js";
 import { Refusal } from "../core/refusal.js";
 import type { Grading } from "./columns.js";
+import { TURN_NOTES } from "../functions/turns.js";
 import { cellsOf, notAdded, type YardSheet } from "./find.js";
 import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
@@ -76,14 +77,18 @@ function noteOf(lines: readonly Line[]): string {
   return lines.flatMap((l) => (l.note === "" ? [] : `${l.contract}: ${l.note}`)).join("; ");
 }
 
-/** Hives by lot, contract and grade, the best grade first, then why there is none, as it is met. */
+/** Hives, each once, by lot, contract and grade, the best grade first, then why there is none, as it is met. */
 function tally(lines: readonly Line[], gradings: readonly Grading[]): string[][] {
   const counts = new Map<string, Map<string, number>>();
+  const unclear = new Set<string>();
   for (const { lot, contract, grade, hive, note } of lines) {
-    if (hive === "") continue;
+    if (hive === "" || note.startsWith(TURN_NOTES.earlier)) continue;
     const key = JSON.stringify([lot, contract]);
     const grades = counts.get(key) ?? new Map<string, number>();
-    const as = grade || note;
+    const isUnclear = note.startsWith(TURN_NOTES.unclear);
+    if (isUnclear && unclear.has(key + hive)) continue;
+    if (isUnclear) unclear.add(key + hive);
+    const as = isUnclear ? "standing twice" : grade || note;
     counts.set(key, grades.set(as, (grades.get(as) ?? 0) + 1));
   }
   const rows = [...counts].map(([key, grades]) => {

@@ -11,7 +11,8 @@ over.
   --contract NAME   the contract, as the terms of the workbook name it; or a
                     published standard; or a workbook that holds the terms
   --for NAME        the contract, where --contract is a workbook with several
-  --sheet NAME      the sheet, where several hold hives
+  --sheet NAME      the sheet, or the cells (A2:F6), where several hold hives; where
+                    one of them alone has the lot, it is found without
   --size N          hives in the lot, opened or not; left out where every hive
                     was opened
   --delivered N     hives that came, where fewer than agreed: --size is then what

@@ -1,17 +1,15 @@
 import { basename, extname } from "node:path";
-import type { Workbook } from "@cj-tech-master/excelts";
-import { quote, Refusal } from "../core/refusal.js";
-import { normalise } from "../core/text.js";
+import { Refusal } from "../core/refusal.js";
 import { CellError } from "../functions/cells.js";
 import { functions } from "../functions/index.js";
-import { lotStatement } from "../functions/statement.js";
+import { lotStatement, type StatementAsk } from "../functions/statement.js";
 import type { Statement } from "../functions/statement-model.js";
-import { areaOn, reference, valuesIn, type Area } from "../workbook/area.js";
+import { areaOn, valuesIn, type Area } from "../workbook/area.js";
 import { calculate } from "../workbook/calculate.js";
 import { computedHeadings } from "./columns.js";
 import { readCsv, toWorkbook } from "./csv.js";
 import { writeWhole } from "./files.js";
-import { cellsOf, findYardSheets, nearestMiss, notAdded, type YardSheet } from "./find.js";
+import { cellsOf, findYardSheets, nearestMiss, notAdded } from "./find.js";
 import { refuseUnsaidDateSystem } from "./grading.js";
 import type { Done } from "./order.js";
 import { settle, type Remark } from "../workbook/outcome.js";
@@ -21,6 +19,7 @@ import { saveWorkbook } from "../workbook/save.js";
 import type { Kind } from "./source.js";
 import { agreed } from "./statement-contract.js";
 import type { StatementOrder } from "./statement-command.js";
+import { yardAsked } from "./statement-yard.js";
 import { statementFile } from "../workbook/statement-file.js";
 import { openWorkbook } from "../workbook/workbook.js";
 
@@ -36,7 +35,8 @@ export async function writeStatement(
     kind === ".csv"
       ? toWorkbook(readCsv(bytes, order.input), name)
       : (await openWorkbook(bytes, order.input)).workbook;
-  const yard = yardOf(workbook, order.sheet);
+  const yards = findYardSheets(workbook, computedHeadings());
+  const yard = yardAsked(yards, order, nearestMiss(workbook));
   const { terms, contract } = await agreed(workbook, order);
   if (workbook.properties.date1904) {
     const wish = terms ? { standard: null, contract } : { standard: contract, contract: null };
@@ -46,44 +46,25 @@ export async function writeStatement(
   const { notCalculated } = settle(calculate(workbook, functions, progress.tick));
   refuseUncalculated(notCalculated, [yard.area, ...(terms ? [terms.area] : [])]);
 
-  const made = statementOf({
-    ...order,
-    yard: cellsOf(yard),
-    terms: terms && valuesIn(terms.area),
-    contract,
-  });
+  const ask = { ...order, yard: cellsOf(yard), terms: terms && valuesIn(terms.area), contract };
+  const made = statementOf(ask, yard.area.top);
   progress.step("writing");
   await writeWhole(order.output, await saveWorkbook(statementFile(made)));
   return { lines: [...notAdded(yard), ...report(made, order, contract)], complete: true };
 }
 
-function statementOf(ask: Parameters<typeof lotStatement>[0]): Statement {
+/** @param top - the row of the headings, from which rows are counted in what is refused */
+function statementOf(ask: StatementAsk, top: number): Statement {
   try {
     return lotStatement(ask);
   } catch (error) {
-    if (error instanceof Refusal) throw new Problem(`No statement: ${error.message}.`);
-    if (error instanceof CellError)
-      throw new Problem(`No statement: ${error.message || `a cell holds ${error.code}`}.`);
-    throw error;
+    if (!(error instanceof Refusal || error instanceof CellError)) throw error;
+    const why =
+      error instanceof CellError ? error.message || `a cell holds ${error.code}` : error.message;
+    const isOfRows = top > 1 && /\brows? \d/.test(why);
+    const from = isOfRows ? ` Rows are counted from the headings in row ${top}.` : "";
+    throw new Problem(`No statement: ${why}.${from}`);
   }
-}
-
-function yardOf(workbook: Workbook, wanted: string | null): YardSheet {
-  const yards = findYardSheets(workbook, computedHeadings());
-  const [yard, ...others] =
-    wanted === null
-      ? yards
-      : yards.filter(({ area }) => normalise(area.sheet.name) === normalise(wanted));
-  if (yard === undefined) {
-    throw new Problem(
-      `There is no yard sheet${wanted === null ? "" : ` on a sheet ${quote(wanted)}`}: a row of ` +
-        "headings, among the first 20 rows, with one for the hive (Hive) and one for its bees " +
-        `(Frames of bees, or Bees for each box).${nearestMiss(workbook)}`,
-    );
-  }
-  if (others.length === 0) return yard;
-  const places = yards.map(({ area }) => reference(area).replaceAll("$", "")).join(", ");
-  throw new Problem(`There are several yard sheets, ${places}: say on which sheet with --sheet.`);
 }
 
 /** Money hangs on these cells: none of them may hold what was not calculated. */
@@ -109,7 +90,7 @@ function report(
   { lot, size, output }: StatementOrder,
   contract: string,
 ) {
-  const told = new Set(["Met or not", "Average frames", "total"]);
+  const told = new Set(["Hives opened", "Met or not", "Average frames", "total"]);
   const lines = settlement
     .flatMap(({ rows }) => rows)
     .flatMap(({ cells }) => {

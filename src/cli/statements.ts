@@ -1,25 +1,13 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { dayOfSerial, showDay } from "../core/serial.js";
 import { CellError } from "../functions/cells.js";
+import { functions } from "../functions/index.js";
 import { NAMESPACE } from "../functions/namespace.js";
 import { addressOf, valuesIn } from "../workbook/area.js";
 import { formulasOf } from "../workbook/formulas.js";
 import { textTable } from "./text-table.js";
 
-/** Functions that spill a table to read, and not a row for each row of the sheet. */
-const TABLES = [
-  "LOT",
-  "LOT_PAY",
-  "WHAT_IF",
-  "COMPARE",
-  "TO_OPEN",
-  "LOT_CHANCE",
-  "PICK_HIVES",
-  "LOT_FORECAST",
-  "DAYS_AHEAD",
-  "DROPS",
-  "LOADS",
-];
+const TABLES = functions.filter(({ table }) => table).map(({ id }) => id);
 const TABLE = new RegExp(`^_?(?:xldudf_)?${NAMESPACE}[._](?:${TABLES.join("|")})\\(`, "i");
 /** Columns of hives that begin with their names can be read without the sheet beside them. */
 const NAMED_HIVES = new RegExp(

@@ -3,7 +3,8 @@ import { contractNames } from "../core/contract-reading.js";
 import { Refusal } from "../core/refusal.js";
 import { areaAt, areaOn, reference, valuesIn, type Area } from "../workbook/area.js";
 import { Problem } from "../workbook/problem.js";
-import { isTerm, textAt } from "../workbook/segments.js";
+import { isTerm } from "../functions/sheet-end.js";
+import { textAt } from "../workbook/segments.js";
 import { resolve, tablesOf } from "../workbook/tables.js";
 
 /** The block of terms by which hives are graded, a contract a column. */

@@ -5,6 +5,7 @@ import { droneVerdict, solidness, type Place } from "./pattern.js";
 import { plural } from "./plural.js";
 import { sources } from "./sources.js";
 import { honeyOfFrame, perPound } from "./stores.js";
+import { atLeast } from "./tolerance.js";
 
 /** What may be seen of a hive beside its strength; null for what nobody judged. */
 export interface Signs {
@@ -103,7 +104,7 @@ function doubtsOf(contract: Contract, hive: Hive, signs: Signs): string[] {
   }
   const full = brood?.fullFrames ?? null;
   const needed = (full?.middle ?? 0) * contract.beesForBrood;
-  if (frames.middle > 0 && frames.middle < needed - 1e-9) {
+  if (frames.middle > 0 && !atLeast(frames.middle, needed)) {
     doubts.push(
       `${plural(rounded(frames.middle), "frame")} of bees for ${rounded(full!.middle)} of brood: fewer than it needs, ${rounded(needed)}`,
     );
@@ -132,18 +133,18 @@ interface Under {
 
 /** Whether the middle is under a line, and what is to be said where it or an end is. */
 function under(name: string, has: Estimate, line: number, unit = ""): Under {
-  const is = has.middle < line - 1e-9;
+  const is = !atLeast(has.middle, line);
   const [low, middle] = [has.low, has.middle].map(rounded);
   const said = unit === "" ? `${name} ${middle}` : `${name} ${middle} ${unit}`;
   if (is) {
     const open =
       has.high === null
         ? `, and ${middle}+ may be more`
-        : has.high >= line - 1e-9
+        : atLeast(has.high, line)
           ? `, not at the high end of ${rounded(has.high)}`
           : "";
     return { is, text: `${said}, under ${rounded(line)}${open}` };
   }
-  const open = has.low < line - 1e-9;
+  const open = !atLeast(has.low, line);
   return { is, text: open ? `${said}, at the low end of ${low} under ${rounded(line)}` : "" };
 }

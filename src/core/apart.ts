@@ -1,5 +1,5 @@
-/** Nearer than this, two figures of frames are the same. */
-const SAME = 1e-9;
+import { TOLERANCE } from "./tolerance.js";
+
 const MOST_DECIMALS = 9;
 
 /**
@@ -25,5 +25,5 @@ export function shownApart(value: number, asked: number): string {
 }
 
 function sideOf(value: number, asked: number): number {
-  return Math.abs(value - asked) < SAME ? 0 : Math.sign(value - asked);
+  return Math.abs(value - asked) < TOLERANCE ? 0 : Math.sign(value - asked);
 }

@@ -4,6 +4,7 @@ import { Refusal } from "./refusal.js";
 import { equivalent, sideArea, type FrameSize } from "./comb.js";
 import { checkPairs, combine, exactly, scale, sum, type Estimate } from "./estimate.js";
 import { sources } from "./sources.js";
+import { atMost } from "./tolerance.js";
 
 /**
  * Brood is asked for in two measures that differ: combs that hold any brood, or full-frame
@@ -126,7 +127,7 @@ export function checkBrood(
 ): void {
   const most = space ?? sources.mostFrames.value;
   const frames = cells / cellsOfBrood(exactly(1), frame, caste).middle;
-  if (frames <= most + 1e-9) return;
+  if (atMost(frames, most)) return;
   const has = Math.round(10 * frames) / 10;
   throw new Refusal(
     `brood of ${plural(has, "full frame")} is more than fits in ${plural(most, "frame")} of comb`,

@@ -2,6 +2,7 @@ import { sideArea, type FrameSize } from "./comb.js";
 import { combine, type Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
+import { atMost } from "./tolerance.js";
 
 export const COMB_CASTES = ["worker", "drone"] as const;
 export type CombCaste = (typeof COMB_CASTES)[number];
@@ -63,7 +64,7 @@ export function cellsOfSide(
  */
 export function coverOfCells(frame: FrameSize, cells: number, density: number): number {
   const percent = (100 * cells) / cellsOfSide(frame, 100, density);
-  if (percent <= 100 + 1e-9) return percent;
+  if (atMost(percent, 100)) return percent;
   const most = Math.floor(cellsOfSide(frame, 100, density));
   throw new Refusal(
     `${Math.round(cells)} cells are more than one side of the frame (${frame.name}) holds: ${most}`,

@@ -38,7 +38,25 @@ export function countOfSerial(
 }
 
 /**
- * The same for a saved file, which holds the date as it was shown: `8-Jul`, `8. Juli`, `Dec-13`,
+ * Whether dates that stand under a heading of counts may all have been ranges: each reads back as one,
+ * and they are not of one month, as the days are on which a yard is opened.
+ */
+export function areRanges(serials: readonly number[], dateSystem: Writing["dateSystem"]): boolean {
+  const months = new Set<number>();
+  for (const serial of serials) {
+    try {
+      countOfSerial(serial, { wholeFrames: true, dateSystem }, null);
+    } catch (error) {
+      if (error instanceof Refusal) return false;
+      throw error;
+    }
+    months.add(dayOfSerial(serial, dateSystem).month);
+  }
+  return months.size > 1;
+}
+
+/**
+ * The count of a date in a saved file, which holds it as it was shown: `8-Jul`, `8. Juli`, `Dec-13`,
  * `08-juil.`, `7/8/2026`. Null where the text is no date.
  *
  * @param shown - the text as it stands in the cell, for messages

@@ -2,6 +2,7 @@ import { placeEvenly } from "./even.js";
 import { lotName, type Pallet } from "./pallets.js";
 import { plural } from "./plural.js";
 import { quote, Refusal } from "./refusal.js";
+import { atLeast, TOLERANCE } from "./tolerance.js";
 
 /** Where hives are set down: how many, and the average frames of bees that they should have. */
 export interface Drop {
@@ -18,6 +19,8 @@ export interface FilledDrop extends Drop {
   readonly placed: number;
   /** Mean frames of bees; null where no hive is left for it. */
   readonly average: number | null;
+  /** Whether that is under its least. */
+  readonly misses: boolean;
 }
 
 /** Every pallet placed, and how near that is to the best. */
@@ -80,7 +83,8 @@ export function placeOnDrops(
     ),
     isBest,
     leastCannotBe: placings.some(
-      ({ isBest, score, bound }) => bound.missed > 1e-9 || (isBest && score.missed > 1e-9),
+      ({ isBest, score, bound }) =>
+        bound.missed > TOLERANCE || (isBest && score.missed > TOLERANCE),
     ),
   };
 }
@@ -88,7 +92,9 @@ export function placeOnDrops(
 function filledDrop(drop: Drop, pallets: readonly Pallet[]): FilledDrop {
   const placed = pallets.reduce((sum, pallet) => sum + pallet.hives, 0);
   const frames = pallets.reduce((sum, pallet) => sum + pallet.frames, 0);
-  return { ...drop, pallets, placed, average: placed === 0 ? null : frames / placed };
+  const average = placed === 0 ? null : frames / placed;
+  const misses = average !== null && !atLeast(average, drop.least);
+  return { ...drop, pallets, placed, average, misses };
 }
 
 function checkRoom(pallets: readonly Pallet[], drops: readonly Drop[], onPallet: number): void {
@@ -151,7 +157,7 @@ function dropsOfLots(
       );
       if (rest === null) continue;
       const missed = rest.missed + Math.max(0, least - averages[lot]!) * hives;
-      if (found === null || missed < found.missed - 1e-9) found = { missed, lot };
+      if (found === null || missed < found.missed - TOLERANCE) found = { missed, lot };
     }
     known.set(key, found);
     return found;

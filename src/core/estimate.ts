@@ -1,4 +1,5 @@
 import { Refusal } from "./refusal.js";
+import { together } from "./together.js";
 
 /**
  * A figure judged by eye: `7-8` is low 7, middle 7.5, high 8. `12+` has no upper end: its high is
@@ -44,7 +45,7 @@ export function sum(boxes: readonly Estimate[]): Estimate {
 
 /** What is to be known of two figures of which one is made. */
 export function bothNotes(first: string, second: string): string {
-  return [...new Set([first, second])].filter((note) => note !== "").join("; ");
+  return first === second ? first : together(first, second);
 }
 
 /** An estimate made of two, by what grows with either; dead as the first is. */

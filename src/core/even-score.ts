@@ -1,3 +1,5 @@
+import { TOLERANCE } from "./tolerance.js";
+
 /** What is placed as one: a pallet's hives and their frames of bees in all. */
 export interface Unit {
   readonly hives: number;
@@ -22,8 +24,6 @@ export interface State {
   readonly frames: number[];
 }
 
-/** What two averages may differ by through rounding alone. */
-export const EPSILON = 1e-9;
 export function stateOf(
   units: readonly Unit[],
   places: readonly Place[],
@@ -51,12 +51,12 @@ export function scoreOf(places: readonly Place[], { hives, frames }: State): Sco
 
 /** Better by what is missed, or as good and better by the range. */
 export function isBetter(one: Score, other: Score): boolean {
-  if (one.missed < other.missed - EPSILON) return true;
-  return one.missed <= other.missed + EPSILON && one.range < other.range - EPSILON;
+  if (one.missed < other.missed - TOLERANCE) return true;
+  return one.missed <= other.missed + TOLERANCE && one.range < other.range - TOLERANCE;
 }
 
 export function reaches(score: Score, bound: Score): boolean {
-  return score.missed <= bound.missed + EPSILON && score.range <= bound.range + EPSILON;
+  return score.missed <= bound.missed + TOLERANCE && score.range <= bound.range + TOLERANCE;
 }
 
 /**
@@ -77,13 +77,13 @@ export function boundOf(
   // Where a place's hives hang on which units it gets, nothing is claimed.
   if (units.some((unit) => unit.hives !== each)) return none;
   const missed = leastMissed(units, places, counts, each);
-  if (missed > EPSILON) return { ...none, missed };
+  if (missed > TOLERANCE) return { ...none, missed };
   const used = places.map((place, d) => ({ ...place, hives: counts[d]! * each }));
   const level = commonLevel(used, frames);
   const highest = used.reduce((most, p) => (p.hives > 0 ? Math.max(most, p.least) : most), level);
   return {
     missed: 0,
-    range: Math.max(0, highest - level - EPSILON),
+    range: Math.max(0, highest - level - TOLERANCE),
     targets: places.map((place) => Math.max(level, place.least)),
   };
 }

@@ -1,4 +1,5 @@
-import { EPSILON, isBetter, reaches, type Place, type Score, type Unit } from "./even-score.js";
+import { isBetter, reaches, type Place, type Score, type Unit } from "./even-score.js";
+import { TOLERANCE } from "./tolerance.js";
 
 /** Steps of the exhaustive search: some tenths of a second, and the same on every computer. */
 const MOST_STEPS = 300_000;
@@ -101,7 +102,7 @@ export class Search {
     if (open === 0) return done(taken);
     if (kind === this.kinds.length) return true;
     const { unit } = this.kinds[kind]!;
-    if (this.isEven && missed >= this.score.missed - EPSILON) {
+    if (this.isEven && missed >= this.score.missed - TOLERANCE) {
       const hives = taken.hives + open * unit.hives;
       const most = (taken.frames + open * unit.frames) / hives;
       if (most < strongest - this.score.range) return true;

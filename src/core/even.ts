@@ -1,7 +1,6 @@
 import {
   average,
   boundOf,
-  EPSILON,
   isBetter,
   reaches,
   scoreOf,
@@ -12,6 +11,7 @@ import {
   type Unit,
 } from "./even-score.js";
 import { Search } from "./even-search.js";
+import { TOLERANCE } from "./tolerance.js";
 
 /** A way to place every unit, and how good it is. */
 export interface Placing {
@@ -71,7 +71,7 @@ function neediestFirst(
     let neediest = -1;
     for (let d = 0; d < places.length; d++) {
       if (open[d] === 0) continue;
-      if (neediest < 0 || lacks[d]! / open[d]! > lacks[neediest]! / open[neediest]! + EPSILON) {
+      if (neediest < 0 || lacks[d]! / open[d]! > lacks[neediest]! / open[neediest]! + TOLERANCE) {
         neediest = d;
       }
     }
@@ -109,7 +109,7 @@ function exchanged(units: readonly Unit[], places: readonly Place[], from: numbe
         if (a === b || (frames === 0 && hives === 0)) continue;
         const before = unevenness(a, b);
         move(a, b, hives, frames);
-        const isEvener = unevenness(a, b) < before - EPSILON;
+        const isEvener = unevenness(a, b) < before - TOLERANCE;
         // Between places that are neither missed nor at an end nothing else can get better.
         const matters = isEvener || score.missed > 0 || edges.includes(a) || edges.includes(b);
         const now = matters ? scoreOf(places, state) : score;

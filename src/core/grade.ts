@@ -4,6 +4,7 @@ import { DEAD_OUT, NO_GRADE } from "./contract-check.js";
 import type { Contract, Grade } from "./contract.js";
 import { exactly, print, type Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
+import { atLeast } from "./tolerance.js";
 
 /** A hive as it was looked at; null for what nobody judged. */
 export interface Hive {
@@ -45,9 +46,6 @@ export interface Shortfall {
   readonly frames: number;
   readonly brood: number | null;
 }
-
-// A sum of thirds or tenths may fall short of a whole number by a rounding of the machine's.
-const TOLERANCE = 1e-9;
 
 /**
  * The grades that the contract tells hives apart by. A contract without grades of its own still
@@ -159,7 +157,7 @@ export function broodAsCounted(contract: Contract, brood: Brood | null): Estimat
   if (least === 0 || combs === null) return combs;
   if (cover === null) return null;
   const where = <Count>(percent: number, count: Count): Count | 0 =>
-    percent >= least - TOLERANCE ? count : 0;
+    atLeast(percent, least) ? count : 0;
   return {
     ...combs,
     low: where(cover.low, combs.low),
@@ -177,7 +175,7 @@ function gradeAt(contract: Contract, hive: Hive, end: End): string {
   // Judged once a grade's frames are there, since most of the cost of a hive is here.
   let asked: readonly Need[] | null = null;
   for (const grade of gradesOf(contract)) {
-    if (frames < leastFrames(contract, grade.frames) - TOLERANCE) continue;
+    if (!atLeast(frames, leastFrames(contract, grade.frames))) continue;
     asked ??= [
       ["brood", enough(brood, contract.brood)],
       ["a laying queen", contract.layingQueen ? hive.queen : true],
@@ -204,7 +202,7 @@ function isMissing([, met]: Need): boolean {
 
 function enough(has: number | null, asked: number): boolean | null {
   if (asked <= 0) return true;
-  return has === null ? null : has >= asked - TOLERANCE;
+  return has === null ? null : atLeast(has, asked);
 }
 
 /** The least frames that reach a grade, by the way in which the contract reads a part frame. */
@@ -230,9 +228,7 @@ function at(estimate: Estimate | null, end: End): number | null {
 }
 
 function yesAsOne(queen: boolean | null): Estimate | null {
-  if (queen === null) return null;
-  const value = queen ? 1 : 0;
-  return { low: value, middle: value, high: value, dead: false, note: "" };
+  return queen === null ? null : exactly(queen ? 1 : 0);
 }
 
 function isCertain({ frames, brood, stores }: Hive): boolean {

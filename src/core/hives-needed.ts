@@ -38,7 +38,7 @@ function rate(least: Source, most: Source, more = ""): CropRate {
 }
 
 /** The crops whose rate is known, by name. */
-export const CROPS: Readonly<Record<string, CropRate>> = {
+const CROPS: Readonly<Record<string, CropRate>> = {
   almond: rate(almondHives, almondHives),
   apple: rate(appleHivesLeast, appleHivesMost),
   cherry: rate(cherryHivesLeast, cherryHivesMost),

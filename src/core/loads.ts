@@ -1,4 +1,5 @@
 import { Refusal } from "./refusal.js";
+import { TOLERANCE } from "./tolerance.js";
 
 /** How pallets stand on a truck. */
 export interface Stacking {
@@ -33,7 +34,7 @@ export function loadsOf(
 ): Loads {
   const bySpace = stacks * sides * high * onPallet;
   const pallets =
-    weight === null ? null : Math.floor(weight.payload / (weight.hive * onPallet) + 1e-9);
+    weight === null ? null : Math.floor(weight.payload / (weight.hive * onPallet) + TOLERANCE);
   if (pallets === 0) {
     throw new Refusal(
       `a pallet of ${onPallet} weighs ${weight!.hive * onPallet}, and the payload is ${weight!.payload}`,

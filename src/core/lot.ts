@@ -1,8 +1,10 @@
 import type { Contract } from "./contract.js";
 import { DEAD_OUT, NO_GRADE } from "./contract-check.js";
 import { gradeOf, gradesOf, requirementsOf, type Hive } from "./grade.js";
+import { firstOf } from "./listing.js";
 import { plural } from "./plural.js";
 import { Refusal } from "./refusal.js";
+import { atLeast, atMost } from "./tolerance.js";
 
 /** One look into a hive of a lot. */
 export interface Look {
@@ -67,11 +69,21 @@ export function lotOf(contract: Contract, looks: Iterable<Look>, inLot: number |
   if (size < latest.length) {
     throw new Refusal(`a lot of ${plural(size, "hive")} cannot have ${latest.length} opened`);
   }
-  const hives = latest.map(({ opened }) => {
+  return { hives: accountedFor(latest), size };
+}
+
+/** The hives as counted; refused with every hive of which it cannot be said how it counts. */
+function accountedFor(latest: readonly Judged[]): OpenedHive[] {
+  const refused = latest.flatMap(({ opened }) => (opened instanceof Refusal ? [opened] : []));
+  if (refused.length > 1) {
+    const isUnknown = refused.every(({ kind }) => kind === "unknown");
+    const sentences = firstOf(refused.map(({ message }) => message));
+    throw new Refusal(sentences, isUnknown ? "unknown" : "wrong");
+  }
+  return latest.map(({ opened }) => {
     if (opened instanceof Refusal) throw opened;
     return opened;
   });
-  return { hives, size };
 }
 
 /** A look as the contract counts it, or why it cannot, which is told only where the look counts. */
@@ -90,25 +102,46 @@ function judged(contract: Contract, look: Look): Judged {
   }
 }
 
+/** How a look stands among those into its hive: it counts, a later one does, or no day says which. */
+export type Turn = "counts" | "earlier" | "unclear";
+
+type Told = Pick<Look, "id" | "day">;
+
+/** The turn of each look, in their order. */
+export function turnsOf(looks: readonly Told[]): Turn[] {
+  const days = new Map<string, (number | null)[]>();
+  for (const { id, day } of looks) {
+    const known = days.get(id);
+    if (known === undefined) days.set(id, [day]);
+    else known.push(day);
+  }
+  return looks.map(({ id, day }) => {
+    const all = days.get(id)!;
+    if (all.length === 1) return "counts";
+    if (day === null || all.includes(null)) return "unclear";
+    const latest = Math.max(...(all as number[]));
+    if (day < latest) return "earlier";
+    return all.filter((other) => other === latest).length === 1 ? "counts" : "unclear";
+  });
+}
+
 /**
  * Each hive once, by its latest look.
  *
- * @throws Refusal for a hive that stands twice without days that differ
+ * @throws Refusal for hives that stand twice without days that differ
  */
-export function latestLooks<T extends Pick<Look, "id" | "day">>(looks: readonly T[]): T[] {
-  const byId = new Map<string, T>();
-  for (const look of looks) {
-    const known = byId.get(look.id);
-    if (
-      known !== undefined &&
-      (known.day === null || look.day === null || known.day === look.day)
-    ) {
-      throw new Refusal(
-        `hive ${look.id} stands twice: give each of its looks its own date, so that the later one counts`,
-      );
-    }
-    if (known === undefined || known.day! < look.day!) byId.set(look.id, look);
+export function latestLooks<T extends Told>(looks: readonly T[]): T[] {
+  const turns = turnsOf(looks);
+  const unclear = new Set(looks.flatMap(({ id }, i) => (turns[i] === "unclear" ? [id] : [])));
+  if (unclear.size > 0) {
+    const [id, ...others] = unclear;
+    const more = others.length > 0 ? ` (and so do ${firstOf(others)})` : "";
+    throw new Refusal(
+      `hive ${id} stands twice${more}: give each of its looks its own date, so that the later one counts`,
+    );
   }
+  const byId = new Map(looks.map((look) => [look.id, look]));
+  looks.forEach((look, i) => turns[i] === "counts" && byId.set(look.id, look));
   return [...byId.values()];
 }
 
@@ -153,9 +186,9 @@ export function countLot(contract: Contract, { hives, size }: Lot): LotCount {
   const under = hives.filter((hive) => !hive.accepted).length;
   const total = counted.reduce((sum, hive) => sum + hive.counted, 0);
   const average = counted.length === 0 ? null : total / counted.length;
-  const averageMet = (average ?? 0) >= contract.averageFrames - 1e-9;
+  const averageMet = atLeast(average ?? 0, contract.averageFrames);
   const underMet =
-    contract.underMinimum !== "rejects the load" || under <= forgiven(contract, hives, size) + 1e-9;
+    contract.underMinimum !== "rejects the load" || atMost(under, forgiven(contract, hives, size));
   return {
     opened: hives.length,
     deadOuts: hives.filter((hive) => hive.dead).length,
@@ -174,7 +207,7 @@ function forgiven(contract: Contract, hives: readonly OpenedHive[], size: number
   const share = contract.forgivenShare / 100;
   if (contract.forgivenAgainst === "hives opened") return share * hives.length;
   if (contract.forgivenAgainst === "hives in the lot") return share * size;
-  const above = hives.filter((hive) => hive.frames > contract.minimumFrames + 1e-9).length;
+  const above = hives.filter((hive) => !atMost(hive.frames, contract.minimumFrames)).length;
   return Math.min(share * hives.length, above);
 }
 

@@ -2,6 +2,7 @@ import { normalQuantile } from "./distributions.js";
 import { first } from "./first.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
+import { atLeast, atMost } from "./tolerance.js";
 
 /** What is settled before the first hive is opened; averages in frames of bees. */
 export interface Plan {
@@ -36,9 +37,6 @@ export interface Standing {
   /** To open yet, if they go on at the average so far; 0 with a verdict. */
   readonly more: number;
 }
-
-// A sum of thirds or tenths may fall short of a whole number by a rounding of the machine's.
-const TOLERANCE = 1e-9;
 
 /**
  * Pass, fail or open more: a sequential test of a lot's average.
@@ -150,8 +148,8 @@ function hall(chance: number, degrees: number): number {
 }
 
 function verdictOf(average: number, { fails, passes }: Bounds): "pass" | "fail" | null {
-  if (average >= passes - TOLERANCE) return "pass";
-  return average <= fails + TOLERANCE ? "fail" : null;
+  if (atLeast(average, passes)) return "pass";
+  return atMost(average, fails) ? "fail" : null;
 }
 
 /** The fewest more that give a verdict if each is the average so far: bounds only close in. */

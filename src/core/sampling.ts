@@ -6,6 +6,7 @@ import { observerFrames } from "./observer.js";
 import { halfWidth, heldUp, ratioOf, standardError, tailOf, type Ratio } from "./ratio.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
+import { atLeast } from "./tolerance.js";
 import { drawnOf, typicalSpread, type Drawn } from "./units.js";
 
 /** The whole lot's average as the opened hives tell it; null for what they cannot tell. */
@@ -87,7 +88,7 @@ export function lotChance(contract: Contract, lot: Lot): number {
   const { units, spread } = ratio;
   const typical = typicalOfUnit(contract, drawn, ratio);
   const se = heldUp(units, spread, typical) * Math.sqrt((1 - ratio.drawn) / units);
-  if (se === 0) return ratio.ratio >= asked - 1e-9 ? 1 : 0;
+  if (se === 0) return atLeast(ratio.ratio, asked) ? 1 : 0;
   return tCdf((ratio.ratio - asked) / se, units);
 }
 

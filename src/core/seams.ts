@@ -15,9 +15,9 @@ export function clusterCount(above: Estimate, below: Estimate): Estimate {
 
 /** Comb that the bees of one seam were found to cover, in cm2, by month, and how well it holds. */
 export const SEAM_COVER = {
-  april: { cm2: sources.seamCoverApril.value, r: 0.75 },
-  may: { cm2: sources.seamCoverMay.value, r: 0.56 },
-  june: { cm2: sources.seamCoverJune.value, r: 0.37 },
+  april: { cm2: sources.seamCoverApril.value, r: sources.seamCorrelationApril.value },
+  may: { cm2: sources.seamCoverMay.value, r: sources.seamCorrelationMay.value },
+  june: { cm2: sources.seamCoverJune.value, r: sources.seamCorrelationJune.value },
 } as const;
 export type SeamMonth = keyof typeof SEAM_COVER;
 

@@ -3,6 +3,7 @@ import { checkPairs, combine, scale, sum, type Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
 import { clusterCount } from "./seams.js";
 import { sources } from "./sources.js";
+import { atLeast } from "./tolerance.js";
 
 /**
  * How a comb counts as a frame of bees. Contracts differ: a comb may count once it is two-thirds
@@ -65,7 +66,7 @@ function frameOfComb(first: Estimate, second: Estimate, rule: CombRule): Estimat
   const counts = (a: number, b: number): number => {
     const part = (a + b) / 200;
     if (rule === "sum of parts") return part;
-    if (rule === "two-thirds") return part * 100 >= sources.twoThirdsCover.value - 1e-9 ? 1 : 0;
+    if (rule === "two-thirds") return atLeast(part * 100, sources.twoThirdsCover.value) ? 1 : 0;
     if (rule === "three-quarters") {
       return Math.min(a, b) >= sources.threeQuartersCover.value ? 1 : part;
     }

@@ -5,6 +5,7 @@ import type { Lot } from "./lot.js";
 import { observerFrames } from "./observer.js";
 import { halfWidth, ratioOf, tailOf } from "./ratio.js";
 import { Refusal } from "./refusal.js";
+import { TOLERANCE } from "./tolerance.js";
 import { drawnOf, typicalSpread } from "./units.js";
 
 /** What is known of a lot before more of it is opened. */
@@ -46,7 +47,7 @@ export function planOfLot(contract: Contract, lot: Lot, spread: number | null): 
   return {
     kind,
     size: lot.size,
-    inLot: Math.ceil(inLot - 1e-9),
+    inLot: Math.ceil(inLot - TOLERANCE),
     hivesOnUnit,
     counting: ratio.units / units.length,
     spread: spread ?? seen ?? typical,
@@ -100,7 +101,7 @@ export function toOpen(plan: Plan, margin: number, confidence: number): ToOpen {
     );
   }
   const marginOf = (units: number): number => {
-    const counting = Math.max(2, Math.floor(units * plan.counting + 1e-9));
+    const counting = Math.max(2, Math.floor(units * plan.counting + TOLERANCE));
     const ratio = {
       ratio: 0,
       units: counting,

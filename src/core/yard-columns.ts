@@ -3,6 +3,8 @@ import { isDateSerial } from "./date-count.js";
 import { BY_BOX, matchHeadings, type BesideOthers, type Doubt, type Role } from "./headings.js";
 import { read } from "./reading.js";
 import { Refusal } from "./refusal.js";
+import { sources } from "./sources.js";
+import { TOLERANCE } from "./tolerance.js";
 import { PLAIN_WRITING } from "./writing.js";
 
 /** The columns of a yard sheet. */
@@ -23,10 +25,8 @@ export interface Again {
 
 type Cells = readonly (readonly unknown[])[];
 
-/** Rows in which a column is the sum of others before it is taken for their total. */
-const ROWS_OF_A_TOTAL = 2;
-/** The same where its heading names a box: three boxes may happen to stand so. */
-const ROWS_OF_A_DOUBT = 3;
+const ROWS_OF_A_TOTAL = sources.rowsOfATotal.value;
+const ROWS_OF_A_DOUBT = sources.rowsOfADoubt.value;
 
 /**
  * Finds the columns of a yard sheet by its headings and, of columns that would be added up, by what
@@ -120,7 +120,7 @@ function compared(sheet: Cells, k: number, others: readonly number[]): Compared 
     const counts = others.map((other) => countOf(sheet[i]![other]));
     if (counts.includes(null)) continue;
     const sum = counts.reduce<number>((all, count) => all + (count === "blank" ? 0 : count!), 0);
-    if (Math.abs(total - sum) > 1e-9) return { rows, differs: i + 1 };
+    if (Math.abs(total - sum) > TOLERANCE) return { rows, differs: i + 1 };
     rows++;
   }
   return { rows, differs: null };

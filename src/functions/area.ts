@@ -2,6 +2,7 @@ import { cellsOfSide, COMB_CASTES, coverOfCells, patchOf, PATCH_SHAPES } from ".
 import { CM2_PER_IN2, DEEP, sideArea } from "../core/comb.js";
 import { map, scale } from "../core/estimate.js";
 import { quote, Refusal } from "../core/refusal.js";
+import { atMost } from "../core/tolerance.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { boxFrames } from "./frames.js";
 import { checkRows, eachCell } from "./hive-cells.js";
@@ -185,7 +186,7 @@ export function PATCH(
         const wide = widths?.estimate(i, widths.width === 1 ? 0 : k, "amount", writing, null);
         if (wide === null) throw new Refusal("the width is blank");
         const area = scale(wide === undefined ? long : patchOf(long, wide, shape), perUnit);
-        if (area.middle > side * (1 + 1e-9)) {
+        if (!atMost(area.middle, side)) {
           throw new Refusal(
             `a patch of ${Math.round(area.middle)} cm2 is more than one side of the frame (${frame.name}) holds: ${Math.round(side)} cm2`,
           );

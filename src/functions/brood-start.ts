@@ -11,6 +11,7 @@ import { checkRows, eachHive, type HiveCells } from "./hive-cells.js";
 import { choice, confidence, hives, text } from "./parameters.js";
 import { amountAt, beside, checkSingle } from "./rows.js";
 import { writtenParameter } from "./written.js";
+import { together } from "../core/together.js";
 import type { Writing } from "../core/writing.js";
 
 const PARTS = ["latest", "earliest", "days", "note"] as const;
@@ -209,14 +210,13 @@ function row(
   ];
   if (base === null) return [name, hives.length, ...dates, "", "", pastOf(own, hives.length)];
   const { low, high } = daysAhead(own, base);
-  const says = [verdict(low, high, first), pastOf(own, hives.length)];
   return [
     name,
     hives.length,
     ...dates,
     low ?? "not shown",
     high ?? "not shown",
-    says.filter((part) => part !== "").join("; "),
+    together(verdict(low, high, first), pastOf(own, hives.length)),
   ];
 }
 
@@ -246,4 +246,5 @@ export const daysAheadFunction: SheetFunction = {
   id: "DAYS_AHEAD",
   parameters: aheadParameters,
   evaluate: DAYS_AHEAD,
+  table: true,
 };

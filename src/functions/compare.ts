@@ -5,6 +5,7 @@ import { Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";
 import { normalise } from "../core/text.js";
 import type { Kind } from "../core/kinds.js";
+import { together } from "../core/together.js";
 import type { Cell } from "./cells.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { checkRows, checkSameRows, type HiveCells } from "./hive-cells.js";
@@ -129,7 +130,7 @@ function note(lot: LotFigures, first: LotFigures | null): string {
   const small =
     lot.frames.length < few ? `fewer than ${few} hives: too few to tell lots apart` : "";
   const what = first === null ? "" : "tells these lots apart, not the regions they come from";
-  return [what, small].filter((part) => part !== "").join("; ");
+  return together(what, small);
 }
 
-export const compare: SheetFunction = { id: "COMPARE", parameters, evaluate: COMPARE };
+export const compare: SheetFunction = { id: "COMPARE", parameters, evaluate: COMPARE, table: true };

@@ -15,9 +15,11 @@ export interface SheetFunction {
   readonly id: string;
   readonly parameters: readonly Omit<Parameter<unknown>, "read">[];
   readonly evaluate: (...values: never[]) => unknown[][];
+  /** Spills a table that is read without the sheet beside it. */
+  readonly table?: true;
 }
 
-type Values<P extends readonly Parameter<unknown>[]> = {
+export type Values<P extends readonly Parameter<unknown>[]> = {
   [K in keyof P]: P[K] extends Parameter<infer T> ? T : never;
 };
 
@@ -94,6 +96,20 @@ export function call(fn: SheetFunction, values: readonly unknown[], maxCells: nu
   const rows = (fn.evaluate as (...values: unknown[]) => Cell[][])(...values);
   const cellsOut = countCells(rows);
   return cellsIn + cellsOut > maxCells ? tooLarge(cellsIn + cellsOut, maxCells) : rows;
+}
+
+/** The same for a host: a fault of ours is told in the cell and ends nothing. */
+export function callSafely(
+  fn: SheetFunction,
+  values: readonly unknown[],
+  maxCells: number,
+): Cell[][] {
+  try {
+    return call(fn, values, maxCells);
+  } catch (fault) {
+    const message = fault instanceof Error ? fault.message : String(fault);
+    return [[new CellError("#VALUE!", `a fault in Comb Tally: ${message}`)]];
+  }
 }
 
 function countCells(value: unknown): number {

@@ -7,6 +7,7 @@ import { normalise } from "../core/text.js";
 import { checkRows, type HiveCells } from "./hive-cells.js";
 import { dayAt } from "./dates.js";
 import { framesAt, standingAt } from "./look.js";
+import { refuseStrays } from "./lot-rows.js";
 import { checkSingle } from "./rows.js";
 import { yardSheet } from "./yard-sheet.js";
 
@@ -68,6 +69,7 @@ function listedHives(yard: unknown[][], contract: Contract, single: boolean): Li
       'the sheet has no pallet column: give one headed "Pallet", or 1 as on_pallet to move single hives',
     );
   }
+  refuseStrays(sheet, looks.bees, () => true);
   const spelling = new Map<string, string>();
   const asFirstSpelled = (text: string): string => {
     const key = normalise(text);
@@ -75,10 +77,7 @@ function listedHives(yard: unknown[][], contract: Contract, single: boolean): Li
     return spelling.get(key)!;
   };
   return Array.from({ length: sheet.rows }, (_, i): Listed | null => {
-    if (ids.isEmpty(i)) {
-      if (!looks.bees.isUncounted(i)) throw new Refusal(`row ${i + 2} has counts and no hive id`);
-      return null;
-    }
+    if (!sheet.isHive(i)) return null;
     const standing = standingAt(looks, i);
     if (standing === "gone") return null;
     const id = ids.text(i)!;

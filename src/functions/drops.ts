@@ -1,6 +1,7 @@
 import { placeOnDrops, type FilledDrop, type Spread } from "../core/drops.js";
 import { palletsOf, type Pallet } from "../core/pallets.js";
 import { plural } from "../core/plural.js";
+import { together } from "../core/together.js";
 import type { Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
@@ -169,15 +170,13 @@ function rowOf(drop: FilledDrop, spread: Spread): Cell[] {
   ];
 }
 
-function dropRemark({ hives, placed, average, least }: FilledDrop, spread: Spread): string {
-  const misses = average !== null && average < least - 1e-9;
-  const parts = [
+function dropRemark({ hives, placed, least, misses }: FilledDrop, spread: Spread): string {
+  return together(
     placed < hives ? `${plural(hives - placed, "hive")} short of ${hives}` : "",
     misses
       ? `under the ${least} asked${spread.leastCannotBe ? ": not all drops' least can be kept" : ", and no way to keep it was found"}`
       : "",
-  ];
-  return parts.filter((text) => text !== "").join("; ");
+  );
 }
 
 function allAs({ drops }: Spread, remark: string, isList: boolean): Cell[] {
@@ -194,11 +193,10 @@ function remarkOf(spread: Spread, sheet: SheetHives, apart: boolean): string {
   const unopened = sheet.hives.filter((hive) => hive.frames === null).length;
   const best = isBest
     ? "no list is more even"
-    : spread.leastCannotBe ||
-        spread.drops.some((d) => d.average !== null && d.average < d.least - 1e-9)
+    : spread.leastCannotBe || spread.drops.some(({ misses }) => misses)
       ? "how near to the best is not known, since a least is not kept"
       : `the most even list may be under that by ${rounded3(over)} at most`;
-  const parts = [
+  return together(
     `weakest to strongest drop ${plural(rounded3(range), "frame")}${apart ? ", within each lot" : ""}: ${best}`,
     spread.drops.some(({ pallets }) => pallets.some((p) => p.opened < p.hives))
       ? "hives not opened are at their lot's average"
@@ -208,8 +206,7 @@ function remarkOf(spread: Spread, sheet: SheetHives, apart: boolean): string {
       ? `dead: ${sheet.dead.join(", ")}; counted as 0, take them out or replace them before loading`
       : "",
     sheet.leftOut.length > 0 ? `not placed: ${sheet.leftOut.join(", ")}` : "",
-  ];
-  return parts.filter((text) => text !== "").join("; ");
+  );
 }
 
 /** A difference between drops: to three places, since two would often be none. */
@@ -217,4 +214,4 @@ function rounded3(value: number): number {
   return Math.round(value * 1000) / 1000;
 }
 
-export const drops: SheetFunction = { id: "DROPS", parameters, evaluate: DROPS };
+export const drops: SheetFunction = { id: "DROPS", parameters, evaluate: DROPS, table: true };

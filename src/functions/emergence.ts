@@ -130,4 +130,5 @@ export const emergenceFunction: SheetFunction = {
   id: "EMERGENCE",
   parameters,
   evaluate: EMERGENCE,
+  table: true,
 };

@@ -1,5 +1,5 @@
 import { CellError, type ErrorCode } from "./cells.js";
-import { call, type SheetFunction } from "./declare.js";
+import { callSafely, type SheetFunction } from "./declare.js";
 import { functions } from "./index.js";
 
 /**
@@ -28,19 +28,10 @@ export function associateAll(list: readonly SheetFunction[] = functions): void {
 function answerExcel(fn: SheetFunction, passed: readonly unknown[]): unknown[][] {
   // What Excel passes last is the invocation: never by position, for Excel caches functions.json
   // for a day and may call with fewer arguments than the code of today takes.
-  const rows = answerSafely(fn, passed.slice(0, -1).map(fromExcel));
+  const rows = callSafely(fn, passed.slice(0, -1).map(fromExcel), MAX_CELLS);
   const only = rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : null;
   if (only instanceof CellError) throw toExcel(only);
   return rows.map((row) => row.map((cell) => (cell instanceof CellError ? toExcel(cell) : cell)));
-}
-
-function answerSafely(fn: SheetFunction, values: readonly unknown[]): unknown[][] {
-  try {
-    return call(fn, values, MAX_CELLS);
-  } catch (fault) {
-    const message = fault instanceof Error ? fault.message : String(fault);
-    return [[new CellError("#VALUE!", `a fault in Comb Tally: ${message}`)]];
-  }
 }
 
 function fromExcel(value: unknown): unknown {

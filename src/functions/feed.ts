@@ -13,6 +13,7 @@ import { quote, Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";
 import { perPound, STORES_UNITS, storesInPounds, WEIGHTS, type Weight } from "../core/stores.js";
 import { normalise } from "../core/text.js";
+import { together } from "../core/together.js";
 import type { Writing } from "../core/writing.js";
 import type { Cell } from "./cells.js";
 import { answer, optional, type Parameter, type SheetFunction } from "./declare.js";
@@ -149,9 +150,10 @@ export function FEED(
           short: () => short.middle * inUnit,
           target: () => wanted.middle * inUnit,
           note: () =>
-            [short.note, noteOf(feed, short, bees === null && targets === null, bees, broodAt)]
-              .filter((text) => text !== "")
-              .join("; "),
+            together(
+              short.note,
+              noteOf(feed, short, bees === null && targets === null, bees, broodAt),
+            ),
         };
         return parts.map((p) => found[p]());
       });
@@ -229,7 +231,7 @@ function noteOf(
   const { storesInSpring, pollenPatty, clusterBelow } = sources;
   const rearing = (brood?.middle ?? 0) > 0;
   const isShort = short.middle > 0;
-  const parts = [
+  return together(
     isUsual
       ? `${storesInSpring.value} to 30 lb at the end of winter is enough for now (common practice): look again within weeks`
       : "",
@@ -241,8 +243,7 @@ function noteOf(
       : "",
     isShort && feed !== "dry sugar" ? `dry sugar instead below about ${clusterBelow.value} F` : "",
     isShort ? "feed inside the hive, towards evening: spilled feed starts robbing" : "",
-  ];
-  return parts.filter((text) => text !== "").join("; ");
+  );
 }
 
 export const feed: SheetFunction = { id: "FEED", parameters, evaluate: FEED };

@@ -251,4 +251,5 @@ export const forecastDays: SheetFunction = {
   id: "FORECAST_DAYS",
   parameters: daysParameters,
   evaluate: FORECAST_DAYS,
+  table: true,
 };

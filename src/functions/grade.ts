@@ -4,7 +4,7 @@ import { Refusal } from "../core/refusal.js";
 import { toCellError, type CellError } from "./cells.js";
 import { answer, type SheetFunction } from "./declare.js";
 import { choice } from "./parameters.js";
-import { hiveParameters, underContract, type HiveArguments } from "./under-contract.js";
+import { hiveParameters, underContract } from "./under-contract.js";
 
 /**
  * The grade of each hive under its contract, by the middle of each figure.
@@ -98,7 +98,7 @@ export function SHORT_OF(
   return answer(shortParameters, [...values, part], (...args) => {
     const part = args[9];
     const parts = part === "all" ? (["frames", "brood", "grade"] as const) : [part];
-    return underContract(args.slice(0, 9) as HiveArguments, parts.length, (contract, hive) => {
+    return underContract(args, parts.length, (contract, hive) => {
       const short = shortOf(contract, hive);
       return parts.map((p) => (short === null ? "" : (short[p] ?? broodNotJudged())));
     });

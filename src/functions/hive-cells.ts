@@ -1,7 +1,7 @@
 import { absenceOf, type Absence } from "../core/absence.js";
 import { isOneBox } from "../core/boxes.js";
 import { refuseSeams, refuseTooMany } from "../core/combs-written.js";
-import { isDateSerial } from "../core/date-count.js";
+import { areRanges, isDateSerial } from "../core/date-count.js";
 import { exactly, type Estimate } from "../core/estimate.js";
 import { asksWhetherSeen } from "../core/headings.js";
 import type { Kind } from "../core/kinds.js";
@@ -66,7 +66,7 @@ export interface OfSheet {
 export class HiveCells {
   readonly rows: number;
   readonly width: number;
-  private readonly datesSeen = new Map<number, boolean>();
+  private readonly datesSeen = new Map<string, boolean>();
   private textsRead: TextsRead = { kind: null, writing: null, year: null, texts: new Map() };
 
   /** @param block - the cells; of a sheet all of it, which is not copied, its heading row first */
@@ -143,8 +143,11 @@ export class HiveCells {
       if (typeof cell !== "number") {
         throw new Refusal(`${String(cell)} stands where a figure was expected`);
       }
-      if (kind === "count" && isDateSerial(cell) && this.isDateColumn(k)) {
-        throw new Refusal("most of this column is dates: give the column of figures");
+      if (kind === "count" && isDateSerial(cell) && this.isDateColumn(k, writing)) {
+        throw new Refusal(
+          "most of this column is dates: give the column of figures, or, where ranges such as 7-8 " +
+            "became dates, type them again as text",
+        );
       }
       return read(cell, kind, writing, year);
     } catch (error) {
@@ -239,19 +242,25 @@ export class HiveCells {
     return `${this.name}${row}${column}`;
   }
 
-  /** A column of four figures or more that are mostly dates was never a column of counts. */
-  private isDateColumn(k: number): boolean {
-    const known = this.datesSeen.get(k);
+  /**
+   * A column of four figures or more that are mostly dates was never a column of counts, unless it is
+   * headed as one and each of its dates may have been a range.
+   */
+  private isDateColumn(k: number, writing: Writing): boolean {
+    const key = `${k} ${writing.dateSystem}`;
+    const known = this.datesSeen.get(key);
     if (known !== undefined) return known;
-    let [filled, dates] = [0, 0];
+    let filled = 0;
+    const dates: number[] = [];
     for (let i = 0; i < this.rows; i++) {
       const cell = this.raw(i, k);
       if (!isBlankOrZero(cell)) filled++;
-      if (typeof cell === "number" && isDateSerial(cell)) dates++;
+      if (typeof cell === "number" && isDateSerial(cell)) dates.push(cell);
     }
-    const isDates = filled >= 4 && dates * 2 > filled;
-    this.datesSeen.set(k, isDates);
-    return isDates;
+    const isDates = filled >= 4 && dates.length * 2 > filled;
+    const isHeaded = this.sheet !== null && areRanges(dates, writing.dateSystem);
+    this.datesSeen.set(key, isDates && !isHeaded);
+    return isDates && !isHeaded;
   }
 }
 

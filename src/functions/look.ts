@@ -7,7 +7,7 @@ import type { Hive } from "../core/grade.js";
 import { framesOfBees, type BeeColumns } from "../core/strength.js";
 import type { Writing } from "../core/writing.js";
 import { quote, Refusal } from "../core/refusal.js";
-import { CellError, isBlankOrZero } from "./cells.js";
+import { CellError, isBlankOrZero, toCellError } from "./cells.js";
 import type { HiveCells } from "./hive-cells.js";
 import { checkUnitsWritten } from "./stores-unit.js";
 
@@ -53,13 +53,44 @@ export function standingAt({ bees, brood, queen }: LookColumns, i: number): "ope
 export function hiveAt(columns: LookColumns, i: number, contract: Contract): Hive {
   const year = columns.inspected?.year(i, contract) ?? null;
   const frames = framesAt(columns, i, contract);
-  const isChosen = !columns.bees.isOfSheet;
   return {
     frames,
     brood: broodAt(columns, i, contract, year),
-    queen: readIf(isChosen || contract.layingQueen, () => columns.queen?.judged(i) ?? null),
-    stores: readIf(isChosen || contract.stores > 0, () => storesAt(columns, i, contract, year)),
+    queen: queenAt(columns, i, contract),
+    stores: storesIfAsked(columns, i, contract, year),
   };
+}
+
+function queenAt({ bees, queen }: LookColumns, i: number, contract: Contract): boolean | null {
+  return readIf(!bees.isOfSheet || contract.layingQueen, () => queen?.judged(i) ?? null);
+}
+
+function storesIfAsked(
+  columns: LookColumns,
+  i: number,
+  contract: Contract,
+  year: number | null,
+): Estimate | null {
+  const isAsked = !columns.bees.isOfSheet || contract.stores > 0;
+  return readIf(isAsked, () => storesAt(columns, i, contract, year));
+}
+
+/** What is wrong with a row that cannot be read, each of its parts looked at by itself. */
+export function faultsAt(columns: LookColumns, i: number, contract: Contract): CellError[] {
+  const faults = new Map<string, CellError>();
+  const look = (part: (year: number | null) => unknown): void => {
+    try {
+      part(columns.inspected?.year(i, contract) ?? null);
+    } catch (caught) {
+      const error = toCellError(caught, "");
+      faults.set(error.message, error);
+    }
+  };
+  look(() => framesAt(columns, i, contract));
+  look((year) => broodAt(columns, i, contract, year));
+  look(() => queenAt(columns, i, contract));
+  look((year) => storesIfAsked(columns, i, contract, year));
+  return [...faults.values()];
 }
 
 /**

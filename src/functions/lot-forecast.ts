@@ -2,6 +2,7 @@ import type { Contract } from "../core/contract.js";
 import { lotForecast, type LotForecast } from "../core/lot-forecast.js";
 import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
+import { together } from "../core/together.js";
 import { isBlankOrZero, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
@@ -116,17 +117,17 @@ function noteOn(
   laying: number | "today",
   space: number | null,
 ): string {
-  const parts = [
+  return together(
     trustIn(first, laying, space, "lots"),
     `in the average: ${plural(counted, "hive")}`,
     sampled ? "" : "every hive was opened: no sampling error is in the band",
     "brood taken as of all stages",
-  ];
-  return parts.filter((part) => part !== "").join("; ");
+  );
 }
 
 export const lotForecastFunction: SheetFunction = {
   id: "LOT_FORECAST",
   parameters,
   evaluate: LOT_FORECAST,
+  table: true,
 };

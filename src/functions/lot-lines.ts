@@ -14,12 +14,16 @@ export type FigureKind = "count" | "frames" | "percent" | "money" | "text";
 /** A line on a lot: what it is, its figure, what is to be known of it, and of what kind it is. */
 export type LotLine = [label: string, figure: Cell, remark: string, kind: FigureKind];
 
-/** What the opened hives come to under the contract, up to whether it is met. */
-export function countLines(contract: Contract, lot: Lot): LotLine[] {
+/**
+ * What the opened hives come to under the contract, up to whether it is met.
+ *
+ * @param leftOut - what is to be said of rows of the sheet that are no hives
+ */
+export function countLines(contract: Contract, lot: Lot, leftOut: string): LotLine[] {
   const count = countLot(contract, lot);
   return [
     ["Hives in the lot", lot.size, "", "count"],
-    ["Hives opened", count.opened, openedRemark(lot, count), "count"],
+    ["Hives opened", count.opened, joined(openedRemark(lot, count), leftOut), "count"],
     ["Dead-outs", count.deadOuts, "", "count"],
     ["Hives under the minimum", count.under, underRemark(contract), "count"],
     ["Average frames", count.average ?? "", averageRemark(contract, count), "frames"],
@@ -86,12 +90,7 @@ export function sureLines(contract: Contract, lot: Lot, confidence: number): Lot
       : `${confidence} % limits for the whole lot, exact for hives drawn singly` +
         (contract.openedBy === "pallets" ? "; on whole pallets they are too narrow" : "");
   return [
-    [
-      "How sure",
-      sureness(contract, average),
-      [average.method, average.warning].filter((text) => text !== "").join("; "),
-      "text",
-    ],
+    ["How sure", sureness(contract, average), joined(average.method, average.warning), "text"],
     ["Average of the whole lot, low", average.low ?? "", `${confidence} % interval`, "frames"],
     ["Average of the whole lot, high", average.high ?? "", "", "frames"],
     ["Share under the minimum, %", 100 * share.share, "", "percent"],
@@ -133,6 +132,10 @@ export function payLines(contract: Contract, lot: Lot, delivered: number | null)
     ["Deposit", deposit, "", "money"],
     ["Balance", balance, "", "money"],
   ];
+}
+
+function joined(...parts: readonly string[]): string {
+  return parts.filter((part) => part !== "").join("; ");
 }
 
 function percent(share: number): string {

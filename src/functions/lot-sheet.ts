@@ -1,11 +1,12 @@
 import type { Contract } from "../core/contract.js";
 import { lotOf, type Look, type Lot } from "../core/lot.js";
 import { quote, Refusal } from "../core/refusal.js";
-import { normalise } from "../core/text.js";
+import { isBlank, toCellError } from "./cells.js";
 import { dayAt } from "./dates.js";
-import { isBlank } from "./cells.js";
-import { hiveAt, standingAt } from "./look.js";
-import { yardSheet, type YardSheet } from "./yard-sheet.js";
+import { Faults } from "./faults.js";
+import { faultsAt, hiveAt, standingAt } from "./look.js";
+import { rowsOfLot } from "./lot-rows.js";
+import { yardSheet } from "./yard-sheet.js";
 
 /**
  * The opened hives of one lot of a yard sheet.
@@ -29,8 +30,8 @@ export function hivesListed(yard: unknown[][], contract: Contract, lot: string |
   const ids = sheet.column("hive")!;
   const looks = sheet.looks(contract);
   const listed = new Set<string>();
-  for (const i of rowsOf(sheet, lot)) {
-    if (!ids.isEmpty(i) && looks.bees.absence(i) !== "gone") listed.add(ids.text(i)!);
+  for (const i of rowsOfLot(sheet, looks.bees, lot)) {
+    if (looks.bees.absence(i) !== "gone") listed.add(ids.text(i)!);
   }
   return listed.size;
 }
@@ -42,7 +43,8 @@ export interface SheetLook extends Look {
 
 /**
  * The looks of one lot, read as the contract writes and counts. Money hangs on them, so that a row
- * that cannot be read refuses the lot by its row instead of being passed over.
+ * that cannot be read refuses the lot by its row instead of being passed over; all such rows are told
+ * of at once.
  */
 export function looksOfSheet(
   yard: unknown[][],
@@ -62,39 +64,30 @@ function* readLooks(
   const looks = sheet.looks(contract);
   const ids = sheet.column("hive")!;
   const [pallets, dates] = [sheet.column("pallet"), sheet.column("date")];
+  const faults = new Faults();
   let [found, zeros] = [0, 0];
-  for (const i of rowsOf(sheet, lot)) {
-    if (ids.isEmpty(i)) {
-      if (!looks.bees.isUncounted(i)) throw new Refusal(`row ${i + 2} has counts and no hive id`);
-      continue;
+  for (const i of rowsOfLot(sheet, looks.bees, lot)) {
+    try {
+      if (standingAt(looks, i) !== "opened") continue;
+      found++;
+      if (looks.bees.isEmpty(i)) zeros++;
+      const look = {
+        id: ids.text(i)!,
+        pallet: pallets?.text(i) ?? null,
+        day: dayAt(dates, i, contract),
+        hive: hiveAt(looks, i, contract),
+        row: i + 1,
+      };
+      if (faults.isEmpty) yield look;
+    } catch (error) {
+      faults.add(i + 2, [toCellError(error, ""), ...faultsAt(looks, i, contract)]);
     }
-    if (standingAt(looks, i) !== "opened") continue;
-    found++;
-    if (looks.bees.isEmpty(i)) zeros++;
-    yield {
-      id: ids.text(i)!,
-      pallet: pallets?.text(i) ?? null,
-      day: dayAt(dates, i, contract),
-      hive: hiveAt(looks, i, contract),
-      row: i + 1,
-    };
   }
+  faults.throwAny();
   if (lot !== null && found === 0) {
     throw new Refusal(`no opened hive stands in the lot ${quote(lot)}`);
   }
   checkZeros(zeros, found, yard);
-}
-
-/** The rows of a lot, all where none is asked for. */
-function* rowsOf(sheet: YardSheet, lot: string | null): Generator<number, void> {
-  const lots = sheet.column("lot");
-  if (lot !== null && lots === null) {
-    throw new Refusal(`lot ${quote(lot)} is asked for, and the sheet has no lot column`);
-  }
-  const wanted = lot === null ? null : normalise(lot);
-  for (let i = 0; i < sheet.rows; i++) {
-    if (wanted === null || normalise(lots!.text(i) ?? "") === wanted) yield i;
-  }
 }
 
 /** Fewer dead-outs than this, each typed as 0, are believed. */

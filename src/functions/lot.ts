@@ -3,6 +3,8 @@ import { answer, optional, type SheetFunction } from "./declare.js";
 import { countLines, gradeLines, payLines, sureLines } from "./lot-lines.js";
 import { lotOfSheet } from "./lot-sheet.js";
 import { block, confidence, number, text } from "./parameters.js";
+import { remarkOnSums } from "./sum-rows.js";
+import { yardSheet } from "./yard-sheet.js";
 
 const parameters = [
   block("yard"),
@@ -20,7 +22,8 @@ const parameters = [
  * @remarks Contracts settle on the average of the sample: that is "by the contract". "How sure" is
  * the interval for the average of the whole lot, opened or not. A dead-out, and a hive that lacks
  * what the contract asks of every hive, is treated as one under the minimum. A hive that stands
- * twice counts by its latest date. A row that cannot be read refuses the lot.
+ * twice counts by its latest date. A row of sums or averages is no hive. Rows that cannot be read
+ * refuse the lot, all of them named.
  * @example =COMB.LOT(A1:K61,160,Terms,"Cherry","Shed") for 20 opened of 160.
  * @customfunction LOT
  * @helpurl https://localhost:3000/help.html#LOT
@@ -47,7 +50,7 @@ export function LOT(
     const contract = contractNamed(terms, name);
     const lot = lotOfSheet(yard, contract, lotName, size);
     const lines = [
-      ...countLines(contract, lot),
+      ...countLines(contract, lot, remarkOnSums(yardSheet(yard))),
       ...sureLines(contract, lot, confidence),
       ...gradeLines(contract, lot),
       ...payLines(contract, lot, delivered),
@@ -59,4 +62,4 @@ export function LOT(
   });
 }
 
-export const lot: SheetFunction = { id: "LOT", parameters, evaluate: LOT };
+export const lot: SheetFunction = { id: "LOT", parameters, evaluate: LOT, table: true };

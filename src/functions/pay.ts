@@ -151,4 +151,5 @@ export const lotPayFunction: SheetFunction = {
   id: "LOT_PAY",
   parameters: lotParameters,
   evaluate: LOT_PAY,
+  table: true,
 };

@@ -1,6 +1,7 @@
 import { checkOnceEach, drawNames, type Ticket } from "../core/pick.js";
 import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
+import { saysSum } from "../core/sums.js";
 import { normalise } from "../core/text.js";
 import type { Cell } from "./cells.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
@@ -67,7 +68,7 @@ function listedHives(ids: HiveCells, pallets: HiveCells | null): ListedHive[] {
   const listed: ListedHive[] = [];
   for (let i = 0; i < ids.rows; i++) {
     const id = ids.text(i);
-    if (id === null) continue;
+    if (id === null || saysSum(id)) continue;
     const pallet = pallets === null ? "" : pallets.text(i);
     if (pallet === null) throw new Refusal(`pallets: hive ${id} of row ${i + 1} has none`);
     const cell = ids.cell(i);
@@ -121,4 +122,9 @@ function digits({ ticket }: Ticket): string {
   return ticket.slice(0, CHECK_DIGITS);
 }
 
-export const pickHives: SheetFunction = { id: "PICK_HIVES", parameters, evaluate: PICK_HIVES };
+export const pickHives: SheetFunction = {
+  id: "PICK_HIVES",
+  parameters,
+  evaluate: PICK_HIVES,
+  table: true,
+};

@@ -235,4 +235,5 @@ export const loadsFunction: SheetFunction = {
   id: "LOADS",
   parameters: loadsParameters,
   evaluate: LOADS,
+  table: true,
 };

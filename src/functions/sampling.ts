@@ -185,9 +185,11 @@ export const lotChanceFunction: SheetFunction = {
   id: "LOT_CHANCE",
   parameters: chanceParameters,
   evaluate: LOT_CHANCE,
+  table: true,
 };
 export const toOpenFunction: SheetFunction = {
   id: "TO_OPEN",
   parameters: toOpenParameters,
   evaluate: TO_OPEN,
+  table: true,
 };

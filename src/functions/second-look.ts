@@ -148,9 +148,11 @@ export const quickLookFunction: SheetFunction = {
   id: "QUICK_LOOK",
   parameters: quickParameters,
   evaluate: QUICK_LOOK,
+  table: true,
 };
 export const observerErrorFunction: SheetFunction = {
   id: "OBSERVER_ERROR",
   parameters: observerParameters,
   evaluate: OBSERVER_ERROR,
+  table: true,
 };

@@ -5,6 +5,7 @@ import { Refusal } from "../core/refusal.js";
 import { lotChance } from "../core/sampling.js";
 import { dayOfSerial, serialOfDay } from "../core/serial.js";
 import { normalise } from "../core/text.js";
+import { atLeast } from "../core/tolerance.js";
 import { CellError } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { countLines, saysFees, sureLines, type LotLine } from "./lot-lines.js";
@@ -26,6 +27,8 @@ import {
   type Piece,
 } from "./statement-rows.js";
 import { termsSection } from "./statement-terms.js";
+import { remarkOnSums } from "./sum-rows.js";
+import { yardSheet } from "./yard-sheet.js";
 
 /** The word of each party by which the hives were drawn. */
 export type Words = readonly [one: string, other: string];
@@ -80,7 +83,7 @@ export function lotStatement(ask: StatementAsk): Statement {
     settlement: [
       factsSection(ask, contract, days),
       pickedSection(ask, contract),
-      contractSection(contract, lot),
+      contractSection(contract, lot, remarkOnSums(yardSheet(yard))),
       sureSection(contract, lot),
       paySection(contract, lot, delivered, days),
       cautions,
@@ -141,13 +144,13 @@ function pickedSection({ words, picked }: StatementAsk, { openedBy }: Contract):
   return section("How the hives were picked", ...said, ...drawn);
 }
 
-function contractSection(contract: Contract, lot: Lot): Section {
+function contractSection(contract: Contract, lot: Lot, leftOut: string): Section {
   const { grades, opened } = countLot(contract, lot);
   const share = opened / lot.size;
   const asked = contract.openedShare;
-  const fewer = share < asked / 100 - 1e-9 ? ": fewer were opened" : "";
+  const fewer = !atLeast(share, asked / 100) ? ": fewer were opened" : "";
   const seen = [...grades].filter(([, hives]) => hives > 0);
-  const lines = countLines(contract, lot);
+  const lines = countLines(contract, lot, leftOut);
   return section(
     OUTCOME.contract,
     ...lines.slice(0, -1).flatMap((line) => ofLine(contract, line)),

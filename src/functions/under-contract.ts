@@ -2,7 +2,7 @@ import type { Contract } from "../core/contract.js";
 import type { Hive } from "../core/grade.js";
 import type { Cell } from "./cells.js";
 import { contractOfRow } from "./contracts.js";
-import { optional } from "./declare.js";
+import { optional, type Values } from "./declare.js";
 import { boxFrames, onceEach } from "./frames.js";
 import { eachHive, type HiveCells } from "./hive-cells.js";
 import { hiveAt, type LookColumns } from "./look.js";
@@ -21,17 +21,7 @@ export const hiveParameters = [
   optional(hives("inspected")),
 ] as const;
 
-export type HiveArguments = [
-  HiveCells,
-  unknown[][] | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-  HiveCells | null,
-];
+type HiveArguments = readonly [...Values<typeof hiveParameters>, ...unknown[]];
 
 /** A row out for each hive in: what `body` makes of the hive under its contract. */
 export function underContract(

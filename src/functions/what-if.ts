@@ -3,6 +3,7 @@ import { DEAD_OUT, NO_GRADE } from "../core/contract-check.js";
 import { exact, minus, toNumber } from "../core/exact.js";
 import { countLot, lotOf, underOf, type Lot, type LotCount } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
+import { together } from "../core/together.js";
 import { contractWith, leavesHives, leavesReading } from "../core/what-if.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
@@ -111,7 +112,7 @@ function table(
       ...grades.map((grade) => count.grades.get(grade) ?? 0),
       pay ?? open!,
       change(outcomes[i - 1], pay),
-      [reason(count), open?.message ?? ""].filter((part) => part !== "").join("; "),
+      together(reason(count), open?.message ?? ""),
     ];
   });
   const pay = currency === "" ? "Pay" : `Pay, ${currency}`;
@@ -148,11 +149,10 @@ function change(before: Outcome | CellError | undefined, pay: number | null): Ce
 }
 
 function reason(count: LotCount): string {
-  const parts = [
+  return together(
     count.averageMet ? "" : "the average is under what is asked",
     count.underMet ? "" : underOf(count),
-  ];
-  return parts.filter((part) => part !== "").join("; ");
+  );
 }
 
-export const whatIf: SheetFunction = { id: "WHAT_IF", parameters, evaluate: WHAT_IF };
+export const whatIf: SheetFunction = { id: "WHAT_IF", parameters, evaluate: WHAT_IF, table: true };

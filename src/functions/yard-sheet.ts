@@ -17,11 +17,16 @@ import { isBlankOrZero } from "./cells.js";
 import { onceEach } from "./frames.js";
 import { HiveCells } from "./hive-cells.js";
 import { checkStoresUnit } from "./stores-unit.js";
+import { labelOfSums } from "./sum-rows.js";
 import type { LookColumns } from "./look.js";
 
 /** A yard sheet: one hive a row under a heading row, its columns found by their headings. */
 export interface YardSheet {
   readonly rows: number;
+  /** Whether a row holds a hive: it has an id, and is no row of sums. */
+  readonly isHive: (i: number) => boolean;
+  /** How a row of sums or averages under the hives is labelled; null for any other row. */
+  readonly sums: (i: number) => string | null;
   /** The columns that hold a role, null where the sheet has none. */
   readonly column: (role: Role) => HiveCells | null;
   /** The column of a sign, null where the sheet has none; refused where a heading may be one. */
@@ -88,8 +93,13 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
       columns.map((k) => frameOfHeading(headings[k]!) ?? contract.boxFrame),
     );
 
+  const [hive = -1] = columnsOf("hive");
+  const sums = (i: number): string | null => labelOfSums(cells[i + 1]!, hive);
+
   return {
     rows: cells.length - 1,
+    isHive: (i) => !column("hive")!.isEmpty(i) && sums(i) === null,
+    sums,
     column,
     sign: onceEach((sign: Sign) => {
       const { columns, doubts } = matchSigns(headings);

@@ -4,6 +4,7 @@ import { cellsOfBrood } from "../core/brood.js";
 import type { Contract } from "../core/contract.js";
 import type { Estimate } from "../core/estimate.js";
 import { gradeOf, reasonOf, shortOf, type GradeOfHive, type Hive } from "../core/grade.js";
+import type { Turn } from "../core/lot.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { bees as beesOn } from "../core/bees.js";
 import { normalise } from "../core/text.js";
@@ -14,12 +15,15 @@ import { answer, optional, type SheetFunction } from "./declare.js";
 import { checkRows } from "./hive-cells.js";
 import { hiveAt, standingAt } from "./look.js";
 import { block, hives } from "./parameters.js";
+import { TURN_NOTES, turnsIn } from "./turns.js";
 import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
 /** A hive of the sheet under its contract, ready to be shown. */
 export interface Graded {
   readonly hive: Hive;
   readonly contract: Contract;
+  /** How this look stands beside others into the same hive. */
+  readonly turn: Turn;
   /** A 0 stands for the bees, which may have been a blank. */
   readonly unwritten: boolean;
   /** Null where the grade hangs on something that nobody judged: then `open` says on what. */
@@ -119,7 +123,9 @@ const parameters = [
  * @remarks Give the sheet with its heading row; its columns are found by their headings (Hive,
  * Frames of bees or one column a box, Brood, Brood %, Queen, Stores, Date, Contract). A hive whose
  * bees are blank, or say `not opened`, was not opened: only its note says so. Of one that was, a
- * blank for brood or stores is none. A row without an id stays blank. A row that cannot be read has its error in its own cells and its reason in the note. Asked for action and reason, it
+ * blank for brood or stores is none. A row without an id stays blank, and so does a row of sums or
+ * averages (Total, Avg lot N), which is no hive. A row that cannot be read has its error in its own
+ * cells and its reason in the note. Asked for action and reason, it
  * says of each opened hive what to do by the terms: place, hold back, combine or look again, with
  * feed beside it where it is light. Columns Eggs (yes or no), Brood pattern (solid, spotty, or percent
  * of cells filled) and Drone brood (together, scattered, normal, or percent) are read for that where
@@ -146,11 +152,12 @@ export function YARD_COLUMNS(
     checkRows([ids, contract]);
     const contractOf = contractOfRow(terms, contract ?? sheet.column("contract"));
     const acts = wanted.some((column) => OF_ACTION.includes(column)) ? actionReader(sheet) : null;
+    const turnOf = turnsIn(sheet, contractOf);
     const rows = Array.from({ length: sheet.rows }, (_, i) => {
       const noted = (note: string) => wanted.map((c) => (c === COLUMNS["note"] ? note : null));
-      if (ids.isEmpty(i)) return noted(strayNote(sheet, i)).map((cell) => cell ?? "");
+      if (!sheet.isHive(i)) return noted(strayNote(sheet, i)).map((cell) => cell ?? "");
       try {
-        const graded = gradeAt(sheet, i, contractOf(i), acts);
+        const graded = gradeAt(sheet, i, contractOf(i), turnOf(i), acts);
         if (typeof graded === "string") {
           return noted(graded).map((cell, k) => cell ?? wanted[k]!.own?.(sheet, i) ?? "");
         }
@@ -170,6 +177,7 @@ function gradeAt(
   sheet: YardSheet,
   i: number,
   contract: Contract,
+  turn: Turn,
   acts: ActionReader | null,
 ): Graded | string {
   const looks = sheet.looks(contract);
@@ -178,11 +186,12 @@ function gradeAt(
   const hive = hiveAt(looks, i, contract);
   const unwritten = looks.bees.isEmpty(i);
   const action = acts && acts(i, contract, hive);
+  const found = { hive, contract, turn, unwritten, action };
   try {
-    return { hive, contract, unwritten, grade: gradeOf(contract, hive), open: null, action };
+    return { ...found, grade: gradeOf(contract, hive), open: null };
   } catch (error) {
     if (error instanceof Refusal && error.kind === "unknown") {
-      return { hive, contract, unwritten, grade: null, open: toCellError(error, ""), action };
+      return { ...found, grade: null, open: toCellError(error, "") };
     }
     throw error;
   }
@@ -197,8 +206,9 @@ function shortfall({ hive, contract, grade }: Graded): ReturnType<typeof shortOf
   return grade === null ? null : shortOf(contract, hive);
 }
 
-function noteOf({ hive, contract, unwritten, grade, open }: Graded): string {
+function noteOf({ hive, contract, turn, unwritten, grade, open }: Graded): string {
   const parts = [
+    TURN_NOTES[turn],
     unwritten ? "0 bees: counted as none" : "",
     hive.frames.note,
     hive.brood?.combs?.note ?? hive.brood?.fullFrames?.note ?? "",
@@ -208,8 +218,10 @@ function noteOf({ hive, contract, unwritten, grade, open }: Graded): string {
   return parts.filter((part) => part !== "").join("; ");
 }
 
-/** A row that has no id but has counts is not passed over in silence. */
+/** A row that has no hive but has counts is not passed over in silence. */
 function strayNote(sheet: YardSheet, i: number): string {
+  const sums = sheet.sums(i);
+  if (sums !== null) return `not a hive: ${sums}`;
   const figures = (["bees", "seams above", "seams below", "brood"] as const).map(sheet.column);
   return figures.some((column) => column !== null && !column.isEmpty(i))
     ? "no hive id: not counted"

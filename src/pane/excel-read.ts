@@ -149,7 +149,7 @@ export async function readDecimalSign(): Promise<"." | ","> {
 }
 
 /** A name of one sheet, written as a formula elsewhere must write it: `'North yard'!Terms`. */
-export function scoped(sheet: string, name: string): string {
+function scoped(sheet: string, name: string): string {
   return `'${sheet.replaceAll("'", "''")}'!${name}`;
 }
 

@@ -201,7 +201,7 @@ export function labelOf(step: Step): string {
   }
 }
 
-export function scopeOf(name: string): readonly [sheet: string | null, own: string] {
+function scopeOf(name: string): readonly [sheet: string | null, own: string] {
   const at = name.lastIndexOf("!");
   if (at < 0) return [null, name];
   const sheet = name.slice(0, at);

@@ -16,7 +16,7 @@ import { Preview } from "./statement/preview.js";
 import { texts } from "./texts.js";
 
 const t = texts.statement;
-/** All hives of the sheet, which no lot is called. */
+/** All hives of the sheet, which no lot is called; no choice where the sheet names several lots. */
 const ALL = "";
 
 /** A statement on a lot for the grower: what it will say, then handed to the workbook's host. */
@@ -32,7 +32,8 @@ export function StatementView() {
   const sheets = watched.state === "read" ? watched.value : null;
   const yard = sheets?.yard ?? null;
   const lots = useMemo(() => (yard === null ? [] : lotsOf(yard)), [yard]);
-  const lot = [...lots, ALL].find((name) => name === chosenLot) ?? lots[0] ?? ALL;
+  const names = lots.length > 1 ? lots : [...lots, ALL];
+  const lot = names.find((name) => name === chosenLot) ?? names[0]!;
   const choices = useMemo(() => choicesOf(sheets?.terms ?? [], false), [sheets]);
   const choice = choices.find((c) => contractKey(c) === contract) ?? choices[0]!;
   const build = () => lotStatement(askOf(wish, yard!, lot === ALL ? null : lot, choice));
@@ -82,7 +83,7 @@ export function StatementView() {
           label={t.lot}
           value={lot}
           choose={setLot}
-          options={[...lots.map((name) => [name, name] as const), [ALL, t.wholeSheet]]}
+          options={names.map((name) => [name, name === ALL ? t.wholeSheet : name])}
         />
         <Choice
           id="statement-contract"

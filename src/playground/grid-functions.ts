@@ -11,7 +11,7 @@ import {
   StringValueObject,
 } from "@univerjs/engine-formula";
 import { CellError, type Cell, type ErrorCode } from "../functions/cells.js";
-import { call, type SheetFunction } from "../functions/declare.js";
+import { callSafely, type SheetFunction } from "../functions/declare.js";
 import { NAMESPACE } from "../functions/namespace.js";
 import type { DescribedFunction } from "./described.js";
 
@@ -64,11 +64,7 @@ function gridFunction(fn: SheetFunction, called: (call: Called) => void): new ()
 
 function answer(fn: SheetFunction, values: readonly BaseValueObject[]): Cell[][] {
   const args = fn.parameters.map((parameter, i) => fromGrid(values[i], parameter));
-  try {
-    return call(fn, args, MAX_CELLS);
-  } catch (fault) {
-    return [[new CellError("#VALUE!", `a fault in ${fn.id}: ${String(fault)}`)]];
-  }
+  return callSafely(fn, args, MAX_CELLS);
 }
 
 function fromGrid(

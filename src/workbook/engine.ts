@@ -1,7 +1,7 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { plural } from "../core/plural.js";
 import { CellError, type Cell, type ErrorCode } from "../functions/cells.js";
-import { call, type SheetFunction } from "../functions/declare.js";
+import { callSafely, type SheetFunction } from "../functions/declare.js";
 import { NAMESPACE } from "../functions/namespace.js";
 import { BLOCK, FIRST, SPREAD, TRACED } from "./rewrite.js";
 
@@ -78,13 +78,9 @@ function answer(fn: SheetFunction, args: readonly Value[]): Cell[][] {
   return ask(fn, values);
 }
 
-/** What a function answers; a fault of ours is told in the cell and ends nothing. */
+/** What a function answers in a workbook file. */
 export function ask(fn: SheetFunction, values: readonly unknown[]): Cell[][] {
-  try {
-    return call(fn, values, MAX_CELLS);
-  } catch (fault) {
-    return [[new CellError("#VALUE!", `a fault in ${fn.id}: ${String(fault)}`)]];
-  }
+  return callSafely(fn, values, MAX_CELLS);
 }
 
 /** The engine tells an argument that is left out from an empty cell no better than this. */

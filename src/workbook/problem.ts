@@ -1,5 +1,5 @@
 /** The exit codes of the program, besides 0. */
-export const REFUSED = 1;
+const REFUSED = 1;
 export const USAGE = 2;
 export const NOT_ALL_CALCULATED = 3;
 

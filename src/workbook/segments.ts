@@ -1,6 +1,6 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
 import { isBlank } from "../functions/cells.js";
-import { normalise } from "../core/text.js";
+import { isTerm } from "../functions/sheet-end.js";
 import type { Formula } from "./formulas.js";
 import { plainValue } from "./values.js";
 
@@ -56,10 +56,6 @@ export function segmentsOf(
   });
   close();
   return segments;
-}
-
-export function isTerm(text: string): boolean {
-  return ["term", "terms"].includes(normalise(text));
 }
 
 /** Columns that were computed before, and kept as values, begin so. */

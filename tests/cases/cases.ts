@@ -198,6 +198,12 @@ export const cases: readonly Case[] = [
     gives: [[3.643664003745918]],
     known: "10 x 630 cm2 (Ohio State / EPA 2015) over both sides of 134 in2 at 6.4516 cm2 each",
   },
+  {
+    id: "SEAMS",
+    args: [10, 8, "caution", "june"],
+    gives: [["a seam is not a frame: in june it covered 912 cm2 of comb (r 0.37)"]],
+    known: "Ohio State / EPA 2015",
+  },
   { id: "BEE_WEIGHT", args: [[[3], [2]]], gives: [[10500], [7000]], known: "3,500 a pound" },
   { id: "BEE_WEIGHT", args: [3, null, null, null, "low"], gives: [[9000]], known: "3,000 a pound" },
   {

@@ -33,8 +33,11 @@ describe("the files that are written", () => {
       ["grade", "yard.csv", "--contract", "Almond Board of California", "--out", "made.xlsx"],
     ],
     [
-      "a statement for A4, of all hives, under a published standard",
-      ["statement", "yard.xlsx", "--contract", "Almond Board of California", "--paper", "a4"],
+      "a statement for A4, of all that stand in the lot, under a published standard",
+      [
+        ...["statement", "yard.xlsx", "--contract", "Almond Board of California", "--lot", "Shed"],
+        ...["--paper", "a4"],
+      ],
     ],
     [
       "a statement with names and tickets",

@@ -87,6 +87,8 @@ describe("a statement's file", () => {
         "yard.xlsx",
         "--contract",
         "Cherry",
+        "--lot",
+        "Shed",
         "--paper",
         paper,
       );
@@ -102,7 +104,7 @@ describe("a statement's file", () => {
       const headings = /\$(\d+):\$\1$/.exec(names.get("_xlnm.Print_Titles") ?? "")?.[1];
       expect(book.Sheets["Statement"]![`A${headings}`]).toMatchObject({ v: "Hive" });
       const last = /\$H\$(\d+)$/.exec(names.get("_xlnm.Print_Area") ?? "")?.[1];
-      expect(book.Sheets["Statement"]![`A${last}`]).toMatchObject({ v: "B2" });
+      expect(book.Sheets["Statement"]![`A${last}`]).toMatchObject({ v: "A2" });
     },
   );
 
@@ -155,7 +157,10 @@ describe("a statement's file", () => {
   });
 
   it("tells how the hives were picked, by words or in the user's own", async () => {
-    const book = await small(["--seed-one", "apple", "--seed-two", "bloom", "--picked", "at noon"]);
+    const book = await small([
+      ...["--lot", "Shed", "--picked", "at noon"],
+      ...["--seed-one", "apple", "--seed-two", "bloom"],
+    ]);
     expect(texts(book)).toContain('"apple" and "bloom"');
     expect(texts(book)).toContain("at noon");
   });
@@ -168,7 +173,15 @@ describe("which contract a statement goes by", () => {
       "terms.xlsx": await bytesOf(yardBook([], TERMS)),
     });
     const of = async (...args: string[]) => {
-      const { err } = await test.run("statement", "yard.xlsx", "--out", "s.xlsx", ...args);
+      const { err } = await test.run(
+        "statement",
+        "yard.xlsx",
+        "--lot",
+        "Shed",
+        "--out",
+        "s.xlsx",
+        ...args,
+      );
       return err || rowOf(read(await test.bytes("s.xlsx")), "Contract")[1]?.v;
     };
     expect(await of("--contract", "terms.xlsx", "--for", "pear")).toBe("Pear");
@@ -218,7 +231,8 @@ describe("a statement is refused", () => {
     [[...yard, "--seed-one", "apple"], 2, "--seed-one and --seed-two"],
     [[...yard, "--grower", " "], 2, "--grower is blank"],
     [[...yard, "--values"], 2, "--values"],
-    [[...yard, "--size", "1"], 1, "a lot of 1 hive cannot have 4 opened"],
+    [[...yard, "--size", "1", "--lot", "Shed"], 1, "a lot of 1 hive cannot have 2 opened"],
+    [yard, 1, 'the column "Lot" holds several lots ("Shed"; "Coast"): say which one'],
     [[...yard, "--lot", "Hill"], 1, 'no opened hive stands in the lot "Hill"'],
     [[...yard, "--sheet", "Fields"], 1, 'no yard sheet on a sheet "Fields"'],
     [[...yard, "--out", "s.csv"], 1, "A statement is a workbook"],
@@ -262,7 +276,8 @@ describe("a statement is refused", () => {
     fill(book.addWorksheet("Other"), YARD);
     const test = await folder({ "yard.xlsx": await bytesOf(book) });
     expect((await test.run("statement", ...yard)).err).toContain("say on which sheet with --sheet");
-    expect((await test.run("statement", ...yard, "--sheet", "other")).code).toBe(0);
+    const other = ["--sheet", "other", "--lot", "Shed"];
+    expect((await test.run("statement", ...yard, ...other)).code).toBe(0);
   });
 });
 

@@ -31,6 +31,7 @@ describe("a percent among the terms", () => {
     ["12,5 %", COMMA, 12.5],
     ["12,25 %", COMMA, 12.25],
     ["12", COMMA, 12],
+    [12.5, COMMA, 12.5],
     ["12.25", PLAIN, 12.25],
     ["0", PLAIN, 0],
     ["0 %", PLAIN, 0],

@@ -295,10 +295,43 @@ describe("a column of dates", () => {
     expect(mostly.flat()).toEqual([
       ...[1, 2, 3].map(
         (row) =>
-          `#VALUE! counts, row ${row}: most of this column is dates: give the column of figures`,
+          `#VALUE! counts, row ${row}: most of this column is dates: give the column of figures, ` +
+          "or, where ranges such as 7-8 became dates, type them again as text",
       ),
       7,
     ]);
+  });
+
+  const days = [serial(2026, 7, 8), serial(2026, 8, 9), serial(2026, 6, 7)];
+
+  it("is none either where nothing says that its dates were ranges", () => {
+    for (const [cell] of comb("READING", column(...days))) expect(cell).toBeTypeOf("number");
+    const [first] = comb("READING", column(...days, 9));
+    expect(first).toEqual([expect.stringContaining("most of this column is dates")]);
+  });
+
+  const strengths = (heading: string, cells: readonly unknown[]): unknown[] =>
+    comb(
+      ...([
+        "YARD_COLUMNS",
+        [["Hive", heading], ...cells.map((cell, i) => [`${i + 1}`, cell])],
+      ] as const),
+      ...[terms(["average frames", 8]), "Cherry", "frames"],
+    )
+      .slice(1)
+      .flat();
+
+  it("is read where it is headed as counts, and each date may have been a range", () => {
+    // 8 July, 9 August and 7 June are 7-8, 8-9 and 6-7 by either order of day and month.
+    expect(strengths("Bees", [...days, 9])).toEqual([7.5, 8.5, 6.5, 9]);
+  });
+
+  it.each([
+    ["one of them was none", [...days, serial(2026, 3, 27)]],
+    ["they are days of one month, as those of an inspection", [july, july + 1, july + 2, july + 3]],
+  ])("is refused under that heading too where %s", (_, cells) => {
+    for (const cell of strengths("Bees", cells))
+      expect(cell).toMatch(/most of this column is dates/);
   });
 
   it("takes four figures to be one", () => {

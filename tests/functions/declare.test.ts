@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { CellError } from "../../src/functions/cells.js";
-import { call, type SheetFunction } from "../../src/functions/declare.js";
+import { call, callSafely, type SheetFunction } from "../../src/functions/declare.js";
 
 const parameter = (name: string, optional: boolean) => ({ name, optional, matrix: false });
 
@@ -21,4 +21,20 @@ it.each([
 ])("a required argument is missed where it stands: %j", (values, expected) => {
   const [[cell]] = call(fn, values, 100) as [[unknown]];
   expect(cell instanceof CellError ? cell.message : cell).toBe(expected);
+});
+
+it("a fault of ours is told in the cell of the call, whatever was thrown", () => {
+  const faulty = (fault: unknown): SheetFunction => ({
+    id: "FAULTY",
+    parameters: [],
+    evaluate: () => {
+      throw fault;
+    },
+  });
+  const of = (fault: unknown) => callSafely(faulty(fault), [], 100);
+  expect(of(new TypeError("x is undefined"))).toEqual([
+    [new CellError("#VALUE!", "a fault in Comb Tally: x is undefined")],
+  ]);
+  expect(of("no memory")).toEqual([[new CellError("#VALUE!", "a fault in Comb Tally: no memory")]]);
+  expect(callSafely(fn, [1, 2, 3], 100)).toEqual([["1+2+3"]]);
 });

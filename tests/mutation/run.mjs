@@ -2,7 +2,8 @@
  * `npm run mutate -- pay-line.ts grade.ts:10-40`: changes these files of src/core, or these lines of
  * them, in every small way, runs the tests over each, and prints what no test saw. Without names, all
  * of src/core. `STATIC=1` changes instead what is worked out once, on loading: seconds for each.
- * `BY=core/even` lets only the test files with that in their path judge.
+ * `BY=core/even` lets only the test files with that in their path judge, `DRAWN=5` lets drawn tests
+ * draw only five sets.
  */
 import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";

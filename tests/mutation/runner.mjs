@@ -15,8 +15,10 @@ const JUDGES = [
   /^tests\/(core|published)\/.*\.test\.ts$/,
   /^tests\/functions\/(cases|lot|sampling|placing|statement|adapter[^/]*)\.test\.ts$/,
 ];
+/** How many sets every drawn test draws, where that is asked. */
+const MOST_DRAWN = process.env.DRAWN;
 /** Of each drawn test this many, where it does not ask for its own number, and none is made smaller. */
-const DRAWN = { seed: 20261125, numRuns: 25, endOnFailure: true };
+const DRAWN = { seed: 20261125, numRuns: Number(MOST_DRAWN ?? 25), endOnFailure: true };
 
 const ON_LOADING = process.env.STATIC !== undefined;
 
@@ -125,7 +127,10 @@ async function translate(/** @type {string} */ path) {
     compilerOptions: { target: ts.ScriptTarget.ES2022, module: ts.ModuleKind.ESNext },
   });
   const shim = new URL("vitest.mjs", import.meta.url).href;
-  writeFileSync(beside, outputText.replace(/from "vitest"/g, `from "${shim}"`));
+  const drawn = outputText.replace(/numRuns: \d+/g, (own) =>
+    MOST_DRAWN === undefined ? own : `numRuns: ${MOST_DRAWN}`,
+  );
+  writeFileSync(beside, drawn.replace(/from "vitest"/g, `from "${shim}"`));
 }
 
 const COLLECTOR = {

@@ -1,6 +1,6 @@
 import { headsYard, matchHeadings, type Role } from "../../core/headings.js";
-import { normalise } from "../../core/text.js";
 import { isBlank } from "../../functions/cells.js";
+import { isTerm, lastRowOf } from "../../functions/sheet-end.js";
 import { overlap } from "../address.js";
 import type { Block, Place, Region } from "../port.js";
 import { holdsFormula } from "../stands.js";
@@ -55,22 +55,24 @@ export function candidatesIn(regions: readonly Region[], heads: readonly Block[]
   return found.sort((a, b) => Number(b.complete) - Number(a.complete) || b.roles - a.roles);
 }
 
-/** The rows of a sheet end with its last hive, before another heading row or a block of terms. */
-export function rowsOfHives(values: Block["values"]): number {
-  const hive = rolesOf(values[0]!.map(headingOf)).indexOf("hive");
-  if (hive < 0) return rowsUntil(values.map((row) => row.some((cell) => !isBlank(cell))));
-  const name = normalise(headingOf(values[0]![hive]));
-  const ids = values.map((row) => normalise(headingOf(row[hive])));
-  const end = ids.findIndex((id, i) => i > 0 && (id === name || isTerm(id)));
-  return rowsUntil(ids.slice(0, end < 0 ? ids.length : end).map((id) => id !== ""));
-}
-
-function rowsUntil(filled: readonly boolean[]): number {
-  return filled.lastIndexOf(true) + 1;
-}
-
-export function isTerm(text: string): boolean {
-  return ["term", "terms"].includes(normalise(text));
+/** The rows of a sheet with its headings: they end with its last hive. */
+export function rowsOfHives(block: Block): number {
+  const { values, entries } = block;
+  const headings = values[0]!.map(headingOf);
+  if (!rolesOf(headings).includes("hive")) {
+    return values.map((row) => row.some((cell) => !isBlank(cell))).lastIndexOf(true) + 1;
+  }
+  const cell = (row: number, column: number): unknown => values[row]![column];
+  const isSpilled = (row: number, column: number): boolean =>
+    entries[row]![column] === "" && !isBlank(cell(row, column));
+  return (
+    1 +
+    lastRowOf(headings, {
+      last: values.length - 1,
+      cell,
+      isCalculated: (row, column) => isSpilled(row, column) || holdsFormula(block, row, column),
+    })
+  );
 }
 
 function rolesOf(headings: readonly string[]): readonly (Role | null)[] {

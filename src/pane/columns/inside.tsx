@@ -13,7 +13,7 @@ import {
   MOST_ROWS,
   obstacleTo,
   rowColumns,
-  rowResult,
+  rowResults,
 } from "./row-formulas.js";
 import { inTheWay, spillArguments, spillResult } from "./spill.js";
 import { rowNumber } from "./yard.js";
@@ -63,7 +63,7 @@ export function Inside({ sheets, yard, choice, contract, columns }: Asked) {
         yard={yard}
         sign={sheets.sign}
         headings={chosen.map(({ heading }) => heading)}
-        rowAt={(i) => chosen.map((column) => rowResult(column, i))}
+        rowAt={rowResults(yard, chosen)}
       />
       <button
         type="button"

@@ -3,6 +3,7 @@ import {
   asksWhetherSeen,
   countsCombsThatHold,
   frameOfHeading,
+  matchHeadings,
   type Role,
 } from "../../core/headings.js";
 import type { SheetFunction } from "../../functions/declare.js";
@@ -11,6 +12,7 @@ import { beesFunction } from "../../functions/bees.js";
 import { broodFrames } from "../../functions/brood.js";
 import { grade, shortOfFunction } from "../../functions/grade.js";
 import { framesOfBeesFunction } from "../../functions/strength.js";
+import { labelOfSums } from "../../functions/sum-rows.js";
 import { columnName } from "../address.js";
 import { cells, evaluate, formula, literal, type Argument } from "../formula.js";
 import type { Block, Place, Step } from "../port.js";
@@ -164,9 +166,18 @@ function measures(
   ];
 }
 
-/** What the formula of row i gives. */
-export function rowResult({ fn, args }: RowColumn, i: number): unknown {
-  return evaluate(fn, args(i))[0]![0];
+/** What the columns hold, row by row; a row of sums gets no formulas, for it is no hive. */
+export function rowResults(
+  yard: Yard,
+  columns: readonly RowColumn[],
+): (i: number) => readonly unknown[] {
+  const isSums = sumsIn(yard);
+  return (i) => columns.map(({ fn, args }) => (isSums(i) ? "" : evaluate(fn, args(i))[0]![0]));
+}
+
+function sumsIn({ values, headings }: Yard): (i: number) => boolean {
+  const hive = matchHeadings(headings).roles.indexOf("hive");
+  return (i) => labelOfSums(values[i]!, hive) !== null;
 }
 
 /** Rows, counted from 1, in which the formulas give something else than the whole sheet's function. */
@@ -177,9 +188,8 @@ export function differingRows(
 ): number[] {
   const plain = (cell: unknown): unknown => (cell instanceof CellError ? cell.code : cell);
   const rows = Array.from({ length: yard.place.rows - 1 }, (_, k) => k + 1);
-  return rows.filter((i) =>
-    columns.some((column, k) => plain(rowResult(column, i)) !== plain(whole[i]?.[k])),
-  );
+  const results = rowResults(yard, columns);
+  return rows.filter((i) => results(i).some((cell, k) => plain(cell) !== plain(whole[i]?.[k])));
 }
 
 /** The columns right beside the sheet, in the rows of its hives. */
@@ -189,10 +199,12 @@ export function insidePlace({ place }: Yard, columns: number): Place {
 
 /** Writes the columns into free cells; a table is made wider so that they belong to it. */
 export function insideSteps(yard: Yard, block: Block, columns: readonly RowColumn[]): Step[] {
+  const isSums = sumsIn(yard);
   const rows = Array.from({ length: block.place.rows }, (_, i) =>
-    columns.map(({ heading, fn, args }) =>
-      i === 0 ? numbered(heading, yard.headings) : formula(fn, args(i)),
-    ),
+    columns.map(({ heading, fn, args }) => {
+      if (i === 0) return numbered(heading, yard.headings);
+      return isSums(i) ? "" : formula(fn, args(i));
+    }),
   );
   const put: Step = {
     kind: "put",

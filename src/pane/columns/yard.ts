@@ -77,7 +77,7 @@ export function columnsOf({ values, isCalculated }: Yard): YardColumns {
 }
 
 function yardOf({ region, place }: Candidate, block: Block): Yard {
-  const rows = region.kind === "sheet" ? Math.max(1, rowsOfHives(block.values)) : rowsIn(block);
+  const rows = region.kind === "sheet" ? rowsOfHives(block) : rowsIn(block);
   const cut = <T>(of: readonly T[]): readonly T[] => of.slice(0, rows);
   return {
     region,

@@ -4,7 +4,7 @@ import type { Step } from "../port.js";
 import { plain, put, type Formatted } from "./steps.js";
 
 /** Rows that are ready for hives; more may be written under them. */
-export const READY_ROWS = 500;
+const READY_ROWS = 500;
 
 /** A lot or a count that is not text may become a date as it is typed. */
 function formatOf(heading: string): string {

@@ -8,7 +8,7 @@ import {
   MOST_ROWS,
   obstacleTo,
   rowColumns,
-  rowResult,
+  rowResults,
 } from "../../../src/pane/columns/row-formulas.js";
 import {
   besideOf,
@@ -200,7 +200,24 @@ describe("one formula a row", () => {
         .map(({ text }) => text)
         .join(","),
     ).toBe('$B2,,,,"medium",,"decimal comma",');
-    expect(rowResult(frames, 1)).toBe(7.5);
+    expect(rowResults(yard, [frames])(1)).toEqual([7.5]);
+  });
+
+  it("leaves a row of sums blank, as beside the sheet", async () => {
+    const { yard, choice, contract } = await asked(
+      workbookOf([
+        ["Hive", "Bees"],
+        ["A1", 7],
+        ["Total", 7],
+      ]),
+    );
+    const columns = [rowColumns(yard, choice, contract).get("frames")!];
+    const block = { ...yard, place: insidePlace(yard, 1) };
+    const [step] = insideSteps(yard, block, columns);
+    expect(step).toMatchObject({ put: [[expect.anything()], [expect.stringMatching("=")], [""]] });
+    expect(rowResults(yard, columns)(2)).toEqual([""]);
+    const whole = spillResult(spillArguments(yard, choice, ["frames"], "Yard"));
+    expect(differingRows(yard, columns, whole)).toEqual([]);
   });
 
   it("takes the contract from the row where the sheet has a column for it", async () => {

@@ -25,6 +25,11 @@ describe("a yard sheet is found", () => {
     expect(yardReference(yard, "Lots")).toBe("Yard!$B$3:$D$5");
   });
 
+  it("to its last count, also of a hive without id, and not to a sum that is calculated", async () => {
+    const stray = await yardOf([...HIVES, ["", 4, 2], ["", "", ""], ["", "=SUM(B2:B4)", ""]]);
+    expect(stray.place.rows).toBe(4);
+  });
+
   it("without the columns that a formula gives beside it, though they hold hives too", async () => {
     const yard = await yardOf([
       [...HIVES[0], "", "=COMB.YARD_COLUMNS(A1:C3,Terms)"],

@@ -69,12 +69,12 @@ describe("the view of the statement", () => {
     await vi.waitFor(() => expect(preview(view)).toContain("Paytotal"));
     await press(view);
     expect(column(workbook, "Statement Coast", 3)).toContain("Pear");
-    set(view, "lot", "", "change");
+    expect(view.page.body.textContent).not.toContain("all hives of the sheet");
     set(view, "contract", "standard /  / Almond Board of California", "change");
     await vi.waitFor(() => expect(preview(view)).toContain("The contract gives no fee"));
-    expect(preview(view)).toMatch(/^Hives opened60/);
+    expect(preview(view)).toMatch(/^Hives opened20/);
     expect(view.page.body.textContent).toContain("your signed contract comes first");
-    expect((await press(view)).sentence).toContain(", Statement.");
+    expect((await press(view)).sentence).toContain(", Statement Coast 2.");
   });
 
   it("shows figures with the sign that the user types", async () => {
