@@ -182,6 +182,20 @@ export const sources = {
     PRACTICE,
     "practice",
   ),
+  rowsOfATotal: constant(
+    "rows in which a column that names no box is the sum of the boxes before it is taken for their total",
+    2,
+    "rows",
+    PRACTICE,
+    "practice",
+  ),
+  rowsOfADoubt: constant(
+    "rows in which a column that names a box is the sum of the others before it is asked about",
+    3,
+    "rows",
+    PRACTICE,
+    "practice",
+  ),
   widestDateRange: constant(
     "a date is read back as a count only where its range is at most this wide",
     5,

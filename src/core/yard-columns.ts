@@ -3,6 +3,7 @@ import { isDateSerial } from "./date-count.js";
 import { BY_BOX, matchHeadings, type BesideOthers, type Doubt, type Role } from "./headings.js";
 import { read } from "./reading.js";
 import { Refusal } from "./refusal.js";
+import { sources } from "./sources.js";
 import { TOLERANCE } from "./tolerance.js";
 import { PLAIN_WRITING } from "./writing.js";
 
@@ -24,10 +25,8 @@ export interface Again {
 
 type Cells = readonly (readonly unknown[])[];
 
-/** Rows in which a column is the sum of others before it is taken for their total. */
-const ROWS_OF_A_TOTAL = 2;
-/** The same where its heading names a box: three boxes may happen to stand so. */
-const ROWS_OF_A_DOUBT = 3;
+const ROWS_OF_A_TOTAL = sources.rowsOfATotal.value;
+const ROWS_OF_A_DOUBT = sources.rowsOfADoubt.value;
 
 /**
  * Finds the columns of a yard sheet by its headings and, of columns that would be added up, by what
