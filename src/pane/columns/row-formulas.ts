@@ -175,9 +175,9 @@ export function rowResults(
   return (i) => columns.map(({ fn, args }) => (isSums(i) ? "" : evaluate(fn, args(i))[0]![0]));
 }
 
-function sumsIn(yard: Yard): (i: number) => boolean {
-  const hive = columnsOf(yard).roles.indexOf("hive");
-  return (i) => labelOfSums(yard.values[i]!, hive) !== null;
+function sumsIn({ values, headings }: Yard): (i: number) => boolean {
+  const hive = matchHeadings(headings).roles.indexOf("hive");
+  return (i) => labelOfSums(values[i]!, hive) !== null;
 }
 
 /** Rows, counted from 1, in which the formulas give something else than the whole sheet's function. */
