@@ -53,7 +53,7 @@ describe("a sheet of Europe", () => {
     expect(lines[1]).toBe(`${CSV.split("\r\n")[1]};7,5;18000;2;4;at average;;`);
     // 9,25 kg are under the 9,5 asked.
     expect(lines[2]).toMatch(/;8,5;20400;2,5;4;no grade;0;stores 9,25 of 9,5$/);
-    expect(lines[3]).toMatch(/;8,5;.*8\. sep: read back as 8-9$/);
+    expect(lines[3]).toMatch(/;8,5;.*8\. Sep"": read back as 8-9"$/);
   });
 
   it("is settled by its latest looks, days before months, in euro and kilograms", async () => {

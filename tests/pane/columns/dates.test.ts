@@ -22,7 +22,7 @@ describe("a count that became a date", () => {
 
   it.each([
     [JAN_2, /was it 1-2 or the fraction 1\/2\?/],
-    [JUL_8_2025, /not of the year of the inspection/],
+    [JUL_8_2025, /of another year than the inspection/],
     [DEC_25, /type the count as text/],
   ])("%i is left, and it says why", async (serial, why) => {
     const { repairs, left } = datesIn(await yard(8, serial, 7, 6), unknown);
