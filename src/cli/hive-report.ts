@@ -6,7 +6,7 @@ import { cellsOf, notAdded, type YardSheet } from "./find.js";
 import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
 import { Problem } from "../workbook/problem.js";
-import { lotJudge } from "./lot-verdict.js";
+import { NOTHING, verdictOn } from "./lot-verdict.js";
 import { paragraph, textTable } from "./text-table.js";
 
 /** The lines of a yard sheet's hives, one list a grading, hive by hive the same hives. */
@@ -78,6 +78,9 @@ function noteOf(lines: readonly Line[]): string {
   return lines.flatMap((l) => (l.note === "" ? [] : `${l.contract}: ${l.note}`)).join("; ");
 }
 
+/** Each is looked for through the whole sheet. */
+const MOST_LOTS = 50;
+
 /** Each lot under each contract: its hives, average, whether it is met, and hives by grade. */
 function lotTable(
   values: unknown[][],
@@ -85,19 +88,22 @@ function lotTable(
   gradings: readonly Grading[],
   width: number,
 ): string[] {
-  const judge = lotJudge(values);
-  const lots = tally(lines).map(({ lot, contract, grades }) => {
+  const tallies = tally(lines);
+  const named = new Set(tallies.map(({ lot }) => lot));
+  const lots = tallies.map(({ lot, contract, grades }) => {
     const grading = gradings.find((g) => g.contract === null || g.contract === contract)!;
     const hives = [...grades.values()].reduce((sum, count) => sum + count, 0);
     const best = gradeNames(grading, contract).filter((name) => grades.has(name));
     const names = new Set([...best, ...grades.keys()]);
     const list = [...names].map((name) => `${grades.get(name)} ${name}`).join(", ");
-    const { average, met, caution } = judge(lot, grading);
+    const isRest = lot === "" && named.size > 1;
+    const { average, met, caution } =
+      isRest || named.size > MOST_LOTS ? NOTHING : verdictOn(values, lot || null, grading);
     const row = [cut(lot || "(no lot)"), cut(contract), String(hives), average, met, list];
     return { row, caution };
   });
   const headings = ["Lot", "Contract", "Hives", "Average", "Verdict", "Grades"];
-  const cautions = lots.map(({ caution }) => caution).filter((caution) => caution !== "");
+  const cautions = new Set(lots.map(({ caution }) => caution).filter((caution) => caution !== ""));
   const isJudged = lots.some(({ row }) => row[4] !== "");
   return [
     ...textTable([headings, ...lots.map(({ row }) => row)], width),

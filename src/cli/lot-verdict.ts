@@ -1,11 +1,9 @@
 import { shownApart } from "../core/apart.js";
 import type { Contract } from "../core/contract.js";
 import { rounded } from "../core/estimate.js";
-import { matchHeadings } from "../core/headings.js";
 import { countLot, type Lot } from "../core/lot.js";
 import { Refusal } from "../core/refusal.js";
 import { lotAverage } from "../core/sampling.js";
-import { normalise } from "../core/text.js";
 import { together } from "../core/together.js";
 import { atLeast } from "../core/tolerance.js";
 import { CellError } from "../functions/cells.js";
@@ -22,56 +20,54 @@ export interface Verdict {
   readonly caution: string;
 }
 
-const NOTHING: Verdict = { average: "", met: "", caution: "" };
+/** Of a lot that nobody judged. */
+export const NOTHING: Verdict = { average: "", met: "", caution: "" };
 
-/** Judges the lots of a sheet one by one, each by its own rows. */
-export function lotJudge(
-  values: readonly (readonly unknown[])[],
-): (lot: string, grading: Grading) => Verdict {
-  const [headings = [], ...rows] = values;
-  const column = matchHeadings(headings.map(String)).roles.indexOf("lot");
-  const byLot = new Map<string, unknown[][]>();
-  for (const row of rows) {
-    const key = normalise(String(row[column] ?? ""));
-    const own = byLot.get(key) ?? [[...headings]];
-    own.push([...row]);
-    byLot.set(key, own);
-  }
-  return (lot, grading) => {
-    // Rows that name their own contracts make no lot under one.
-    if (grading.contract === null) return NOTHING;
-    const own = byLot.get(normalise(lot));
-    if (own === undefined) return NOTHING;
-    try {
-      return verdictOn(own, lot, grading.contract, contractOf(grading, grading.contract));
-    } catch (error) {
-      if (error instanceof Refusal || error instanceof CellError || error instanceof Problem) {
-        return NOTHING;
-      }
-      throw error;
+/**
+ * What a lot of a sheet comes to; what keeps it from being judged is its caution, but for rows and
+ * hives that have their own notes.
+ *
+ * @param lot - its name, null where the sheet has none
+ */
+export function verdictOn(values: unknown[][], lot: string | null, grading: Grading): Verdict {
+  // Rows that name their own contracts make no lot under one.
+  if (grading.contract === null) return NOTHING;
+  try {
+    return judged(values, lot, contractOf(grading, grading.contract));
+  } catch (error) {
+    if (error instanceof Refusal && error.kind === "wrong") {
+      return { ...NOTHING, caution: `${whose(lot)}${error.message}.` };
     }
-  };
+    if (error instanceof Refusal || error instanceof CellError || error instanceof Problem) {
+      return NOTHING;
+    }
+    throw error;
+  }
 }
 
-function verdictOn(rows: unknown[][], lot: string, name: string, contract: Contract): Verdict {
-  const found = lotOfSheet(rows, contract, null, null);
+const whose = (lot: string | null): string => (lot === null ? "" : `Lot ${lot}: `);
+
+function judged(values: unknown[][], lot: string | null, contract: Contract): Verdict {
+  const found = lotOfSheet(values, contract, lot, null);
   const { average, opened, met } = countLot(contract, found);
   const { averageFrames, underMinimum } = contract;
   const asks = averageFrames > 0 || underMinimum === "rejects the load";
   return {
     average: average === null ? "" : shownApart(average, averageFrames),
     met: asks ? (met ? "met" : "not met") : "",
-    caution: opened === found.size ? "" : cautionOn(found, lot, name, contract),
+    caution: opened === found.size ? "" : cautionOn(found, lot, contract),
   };
 }
 
-function cautionOn(found: Lot, lot: string, name: string, contract: Contract): string {
+function cautionOn(found: Lot, lot: string | null, contract: Contract): string {
   const { hives, size } = found;
   const share = (100 * hives.length) / size;
   const { low, high } = lotAverage(contract, found, CONFIDENCE);
   const said = together(
-    `${lot === "" ? "" : `Lot ${lot} under ${name}: `}${hives.length} of ${size} hives are opened, ${rounded(share)} %`,
-    atLeast(share, contract.openedShare) ? "" : `${contract.openedShare} % are asked for`,
+    `${whose(lot)}${hives.length} of ${size} hives are opened, ${rounded(share)} %`,
+    atLeast(share, contract.openedShare)
+      ? ""
+      : `contract ${contract.name} asks for ${contract.openedShare} %`,
     low === null || high === null
       ? "too few to tell the whole lot's average"
       : `the whole lot's average lies between ${rounded(low)} and ${rounded(high)}, ${CONFIDENCE} times in 100`,

@@ -45,8 +45,15 @@ Written: /yard-graded.xlsx
     const { out } = await test.run("grade", "yard.xlsx", "--for", "Cherry");
     expect(out).toMatch(/Shed +Cherry +5 +8.25 +met +1 strong, 1 fair, 3 not opened/);
     expect(out.replace(/\s+/g, " ")).toMatch(
-      /Lot Shed under Cherry: 2 of 5 hives are opened, 40 %; 50 % are asked for; the whole lot's average lies between [\d.]+ and [\d.]+, 95 times in 100\./,
+      /Lot Shed: 2 of 5 hives are opened, 40 %; contract Cherry asks for 50 %; the whole lot's average lies between [\d.]+ and [\d.]+, 95 times in 100\./,
     );
+  });
+
+  it("judges no lot where hives stand without one, and says in which rows", async () => {
+    const once = YARD.map((row, i) => row.map((cell, k) => (k === 1 && i === 2 ? "" : cell)));
+    const out = await printed(once, "--for", "Cherry");
+    expect(out).toMatch(/Shed +Cherry +1 +1 fair/);
+    expect(out).toContain("Lot Shed: row 3 has no lot: write it in every row.");
   });
 
   it("shows each contract of the terms where the workbook has formulas of its own", async () => {

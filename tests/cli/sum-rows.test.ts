@@ -37,6 +37,6 @@ describe("a total under the hives of a file", () => {
     const test = await folder({ "yard.xlsx": await bytesOf(book) });
     const { out } = await test.run("grade", "yard.xlsx", "--for", "Cherry");
     expect(out).toContain("not a hive: Total");
-    expect(out).toMatch(/\(no lot\) +Cherry +3 +1 at average, 2 no grade/);
+    expect(out).toMatch(/\(no lot\) +Cherry +3 +9 +met +1 at average, 2 no grade/);
   });
 });
