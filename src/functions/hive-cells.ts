@@ -66,6 +66,8 @@ export interface OfSheet {
 export class HiveCells {
   readonly rows: number;
   readonly width: number;
+  private readonly areOneBox: readonly boolean[];
+  private readonly absencesRead = new Map<string, Absence | null>();
   private readonly datesSeen = new Map<string, boolean>();
   private textsRead: TextsRead = { kind: null, writing: null, year: null, texts: new Map() };
 
@@ -75,6 +77,7 @@ export class HiveCells {
     private readonly block: readonly (readonly unknown[])[],
     private readonly sheet: OfSheet | null = null,
   ) {
+    this.areOneBox = sheet === null ? [] : sheet.headings.map(isOneBox);
     this.rows = block.length - (sheet === null ? 0 : 1);
     this.width = sheet === null ? (block[0]?.length ?? 0) : sheet.columns.length;
   }
@@ -109,11 +112,17 @@ export class HiveCells {
     for (let k = 0; k < this.width; k++) {
       const cell = this.raw(i, k);
       if (isBlankOrZero(cell)) continue;
-      const said = typeof cell === "string" ? absenceOf(cell) : null;
+      const said = typeof cell === "string" ? this.absenceRead(cell) : null;
       if (said === null) return null;
       if (found !== "gone") found = said;
     }
     return found;
+  }
+
+  private absenceRead(text: string): Absence | null {
+    let said = this.absencesRead.get(text);
+    if (said === undefined) this.absencesRead.set(text, (said = absenceOf(text)));
+    return said;
   }
 
   /** Nothing was counted: the row is empty, or says why. */
@@ -181,12 +190,15 @@ export class HiveCells {
   /** Counts of combs, a box a column: not of seams, and of a sheet no more than a hive has. */
   combs(i: number, writing: Writing, year: number | null): Estimate[] {
     const figures = this.estimates(i, "count", writing, year);
-    figures.forEach((figure, k) =>
-      this.named(i, k, () => {
+    let k = 0;
+    try {
+      for (; k < figures.length; k++) {
         refuseSeams(this.raw(i, k));
-        if (this.sheet !== null) refuseTooMany(figure, isOneBox(this.sheet.headings[k]!));
-      }),
-    );
+        if (this.sheet !== null) refuseTooMany(figures[k]!, this.areOneBox[k]!);
+      }
+    } catch (error) {
+      throw toCellError(error, this.where(i, k));
+    }
     return figures;
   }
 

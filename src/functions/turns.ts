@@ -22,17 +22,18 @@ export function turnsIn(
   sheet: YardSheet,
   contractOf: (i: number) => Contract,
 ): (i: number) => Turn {
-  const byHive = new Map<string, number[]>();
+  const firstRow = new Map<string, number>();
+  const again = new Map<string, number[]>();
   for (let i = 0; i < sheet.rows; i++) {
     if (!sheet.isHive(i)) continue;
     const hive = hiveOf(sheet, i);
-    const rows = byHive.get(hive);
-    if (rows === undefined) byHive.set(hive, [i]);
-    else rows.push(i);
+    const first = firstRow.get(hive);
+    if (first === undefined) firstRow.set(hive, i);
+    else if (again.has(hive)) again.get(hive)!.push(i);
+    else again.set(hive, [first, i]);
   }
   const turns = new Map<number, Turn>();
-  for (const [id, rows] of byHive) {
-    if (rows.length === 1) continue;
+  for (const [id, rows] of again) {
     const looks = rows.flatMap((i) => lookAt(sheet, i, contractOf, id));
     turnsOf(looks).forEach((turn, k) => turns.set(looks[k]!.row, turn));
   }
@@ -40,8 +41,8 @@ export function turnsIn(
 }
 
 function hiveOf(sheet: YardSheet, i: number): string {
-  const [lot, id] = (["lot", "hive"] as const).map((role) => sheet.column(role)?.raw(i));
-  return JSON.stringify([normalise(String(lot ?? "")), String(id).trim()]);
+  const lot = sheet.column("lot")?.raw(i) ?? "";
+  return `${String(sheet.column("hive")!.raw(i)).trim()}\n${normalise(String(lot))}`;
 }
 
 /** A row that cannot be read says so in its own note, and is no look. */

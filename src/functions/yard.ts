@@ -186,15 +186,14 @@ function gradeAt(
   const hive = hiveAt(looks, i, contract);
   const unwritten = looks.bees.isEmpty(i);
   const action = acts && acts(i, contract, hive);
-  const found = { hive, contract, turn, unwritten, action };
+  let [grade, open]: [GradeOfHive | null, CellError | null] = [null, null];
   try {
-    return { ...found, grade: gradeOf(contract, hive), open: null };
+    grade = gradeOf(contract, hive);
   } catch (error) {
-    if (error instanceof Refusal && error.kind === "unknown") {
-      return { ...found, grade: null, open: toCellError(error, "") };
-    }
-    throw error;
+    if (!(error instanceof Refusal) || error.kind !== "unknown") throw error;
+    open = toCellError(error, "");
   }
+  return { hive, contract, turn, unwritten, grade, open, action };
 }
 
 const NOTES: Readonly<Record<Absence, string>> = {

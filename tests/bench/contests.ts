@@ -10,6 +10,7 @@ import {
   LOT_TERMS,
   NONE,
   numberColumn,
+  oneLotBlock,
   TERMS,
   writtenColumn,
   yardBlock,
@@ -52,7 +53,7 @@ export const contests: readonly Contest[] = [
   },
   {
     name: "LOT",
-    sheet: yardBlock,
+    sheet: oneLotBlock,
     width: 1,
     run: (cells) => LOT(cells, cells.length - 1, LOT_TERMS, "Cherry"),
   },

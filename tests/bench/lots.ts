@@ -2,14 +2,14 @@ import { DROPS } from "../../src/functions/drops.js";
 import { EMERGENCE } from "../../src/functions/emergence.js";
 import { WHAT_IF } from "../../src/functions/what-if.js";
 import { nanoseconds } from "./measure.js";
-import { FRAMES_ONLY, LOT_TERMS, NONE, numberColumn, palletBlock, yardBlock } from "./sheets.js";
+import { FRAMES_ONLY, LOT_TERMS, NONE, numberColumn, oneLotBlock, palletBlock } from "./sheets.js";
 
 const THRESHOLDS = [Array.from({ length: 20 }, (_, i) => 6 + i / 10)];
 
 /** A lot under many contracts. */
 export function benchLots(): void {
   const hives = 1e5;
-  const cells = yardBlock(hives);
+  const cells = oneLotBlock(hives);
   const [least = NaN] = nanoseconds(hives, () => twoPasses(cells));
   console.log(
     "\n100,000 hives, beside a bare two-pass mean and deviation: ns a hive, times the floor",

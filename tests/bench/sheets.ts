@@ -38,6 +38,11 @@ export function yardBlock(hives: number): (string | number)[][] {
   return [headings, ...rows];
 }
 
+/** The same, all of one lot. */
+export function oneLotBlock(hives: number): (string | number)[][] {
+  return yardBlock(hives).map((row, i) => (i === 0 ? row : [row[0]!, "L0", ...row.slice(2)]));
+}
+
 /** Hives on pallets of four; of the pallets one in `every` is opened and listed. */
 export function palletBlock(hives: number, every: number): (string | number)[][] {
   const rows = Array.from({ length: hives / 4 }, (_, p) =>
