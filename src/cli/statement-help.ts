@@ -13,8 +13,8 @@ over.
   --for NAME        the contract, where --contract is a workbook with several
   --sheet NAME      the sheet, or the cells (A2:F6), where several hold hives; where
                     one of them alone has the lot, it is found without
-  --size N          hives in the lot, opened or not; left out where every hive
-                    was opened
+  --size N          hives in the lot, opened or not; left out where all of
+                    them stand in the sheet
   --delivered N     hives that came, where fewer than agreed: --size is then what
                     was agreed
   --grower NAME     who the statement is for; else a line to write on

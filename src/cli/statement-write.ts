@@ -101,7 +101,9 @@ function report(
   return [
     `Lot ${lot ?? "(all hives of the sheet)"} under contract ${contract}`,
     ...lines,
-    ...(size === null ? ["No --size was given: the hives opened are taken as the whole lot."] : []),
+    ...(size === null
+      ? ["No --size was given: the hives that stand in the sheet are taken as the whole lot."]
+      : []),
     `Written: ${output}`,
   ];
 }
