@@ -2,6 +2,7 @@ import { gradesOf } from "../core/grade.js";
 import { Refusal } from "../core/refusal.js";
 import type { Grading } from "./columns.js";
 import { TURN_NOTES } from "../functions/turns.js";
+import { ABSENCE_NOTES } from "../functions/yard.js";
 import { cellsOf, notAdded, type YardSheet } from "./find.js";
 import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
@@ -92,7 +93,8 @@ function lotTable(
   const named = new Set(tallies.map(({ lot }) => lot));
   const lots = tallies.map(({ lot, contract, grades }) => {
     const grading = gradings.find((g) => g.contract === null || g.contract === contract)!;
-    const hives = [...grades.values()].reduce((sum, count) => sum + count, 0);
+    const listed = [...grades.values()].reduce((sum, count) => sum + count, 0);
+    const hives = listed - (grades.get(ABSENCE_NOTES.gone) ?? 0);
     const best = gradeNames(grading, contract).filter((name) => grades.has(name));
     const names = new Set([...best, ...grades.keys()]);
     const list = [...names].map((name) => `${grades.get(name)} ${name}`).join(", ");

@@ -182,7 +182,7 @@ function gradeAt(
 ): Graded | string {
   const looks = sheet.looks(contract);
   const standing = standingAt(looks, i);
-  if (standing !== "opened") return NOTES[standing];
+  if (standing !== "opened") return ABSENCE_NOTES[standing];
   const hive = hiveAt(looks, i, contract);
   const unwritten = looks.bees.isEmpty(i);
   const action = acts && acts(i, contract, hive);
@@ -196,7 +196,8 @@ function gradeAt(
   return { hive, contract, turn, unwritten, grade, open, action };
 }
 
-const NOTES: Readonly<Record<Absence, string>> = {
+/** What is noted of a hive that has no count. */
+export const ABSENCE_NOTES: Readonly<Record<Absence, string>> = {
   "not opened": "not opened",
   gone: "no longer in the lot",
 };

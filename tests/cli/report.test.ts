@@ -49,6 +49,13 @@ Written: /yard-graded.xlsx
     );
   });
 
+  it("counts no hive of a lot that was combined into another", async () => {
+    const gone = [...YARD, ["A3", "Shed", "combined into A2", "", ""]];
+    expect(await printed(gone, "--for", "Cherry")).toMatch(
+      /Shed +Cherry +2 +8.25 +met +1 strong, 1 fair, 1 no longer in the\s+lot/,
+    );
+  });
+
   it("judges no lot where hives stand without one, and says in which rows", async () => {
     const once = YARD.map((row, i) => row.map((cell, k) => (k === 1 && i === 2 ? "" : cell)));
     const out = await printed(once, "--for", "Cherry");
