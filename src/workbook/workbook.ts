@@ -1,5 +1,4 @@
 import { ValueType, Workbook, type Table } from "@cj-tech-master/excelts";
-import { unzip } from "@cj-tech-master/excelts/archive";
 import { installFormulaEngine } from "@cj-tech-master/excelts/formula";
 import { refuseBoundless } from "./bounds.js";
 import { takeLinksOff } from "./links.js";
@@ -49,18 +48,6 @@ export async function openWorkbook(bytes: Uint8Array, name: string): Promise<Ope
 /** What files with a password, and Excel's of before 2007, begin with. */
 function isCompoundFile(bytes: Uint8Array): boolean {
   return [0xd0, 0xcf, 0x11, 0xe0].every((byte, i) => bytes[i] === byte);
-}
-
-/** The parts of a workbook that we wrote, those wanted: nobody can have made it a bomb. */
-export async function partsOf(
-  bytes: Uint8Array,
-  isWanted = (_path: string) => true,
-): Promise<Parts> {
-  const parts = new Map<string, Uint8Array>();
-  for await (const entry of unzip(bytes).entries()) {
-    if (entry.type === "file" && isWanted(entry.path)) parts.set(entry.path, await entry.bytes());
-  }
-  return parts;
 }
 
 export function textOf(parts: Parts, path: string): string | null {

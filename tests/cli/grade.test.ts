@@ -1,7 +1,8 @@
 import { link, readFile, symlink } from "node:fs/promises";
 import type { ConditionalFormattingOptions } from "@cj-tech-master/excelts";
 import { describe, expect, it } from "vitest";
-import { partsOf, textOf } from "../../src/workbook/workbook.js";
+import { textOf } from "../../src/workbook/workbook.js";
+import { partsOf } from "./parts.js";
 import { excelFile, sheetData } from "./excel-file.js";
 import { folder } from "./folder.js";
 import { bytesOf, fill, TERMS, YARD, yardBook } from "./yard.js";

@@ -1,7 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { editZip } from "@cj-tech-master/excelts/archive";
 import { describe, expect, it } from "vitest";
-import { partsOf, textOf } from "../../src/workbook/workbook.js";
+import { textOf } from "../../src/workbook/workbook.js";
+import { partsOf } from "./parts.js";
 import { folder } from "./folder.js";
 import { faultsOf } from "./package-faults.js";
 import { bytesOf, yardBook } from "./yard.js";

@@ -6,7 +6,7 @@
 import { posix } from "node:path";
 import { read } from "@e965/xlsx";
 import { attribute, childNames, only, parseXml } from "../manifest/xml.js";
-import { partsOf } from "../../src/workbook/workbook.js";
+import { partsOf } from "./parts.js";
 
 const ORDERS: Readonly<Record<string, string>> = {
   workbook:

@@ -1,13 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { folder } from "./folder.js";
-import { bytesOf, yardBook } from "./yard.js";
+import { bytesOf, FEE_TERMS, yardBook } from "./yard.js";
 
-const TERMS = [
-  ["Term", "Cherry"],
-  ["average frames", 8],
-  ["minimum frames", 6],
-  ["base fee", 60],
-];
 const HIVES = [
   ["Hive", "Bees"],
   ["1", 9],
@@ -20,7 +14,7 @@ async function said(
   args: string[],
   change: (book: ReturnType<typeof yardBook>) => void = () => {},
 ) {
-  const book = yardBook(rows, TERMS);
+  const book = yardBook(rows, FEE_TERMS);
   change(book);
   const test = await folder({ "yard.xlsx": await bytesOf(book) });
   const [command, ...more] = args;

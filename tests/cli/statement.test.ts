@@ -1,7 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { read, type CellObject, type WorkBook, type WorkSheet } from "@e965/xlsx";
 import { describe, expect, it } from "vitest";
-import { partsOf, textOf } from "../../src/workbook/workbook.js";
+import { textOf } from "../../src/workbook/workbook.js";
+import { partsOf } from "./parts.js";
 import { folder } from "./folder.js";
 import { faultsOf } from "./package-faults.js";
 import { bytesOf, fill, TERMS, YARD, yardBook } from "./yard.js";

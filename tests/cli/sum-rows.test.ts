@@ -1,13 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { folder } from "./folder.js";
-import { bytesOf, yardBook } from "./yard.js";
+import { bytesOf, FEE_TERMS, yardBook } from "./yard.js";
 
-const TERMS = [
-  ["Term", "Cherry"],
-  ["average frames", 8],
-  ["minimum frames", 6],
-  ["base fee", 60],
-];
 const HIVES = [
   ["Hive", "Bees"],
   ["1", 5],
@@ -20,7 +14,7 @@ describe("a total under the hives of a file", () => {
   // By hand: 5 and 5 are under the minimum, so that the average is 9 of one hive, and a third of
   // 100 hives is paid: 33.33 x 60 = 2,000.
   it.each(["typed", "calculated"])("is no hive of the statement: %s", async (how) => {
-    const book = yardBook([...HIVES, ["Total", 19]], TERMS);
+    const book = yardBook([...HIVES, ["Total", 19]], FEE_TERMS);
     if (how === "calculated") {
       book.getWorksheet("Yard")!.getCell("B5").value = { formula: "SUM(B2:B4)", result: 19 };
     }
@@ -33,7 +27,7 @@ describe("a total under the hives of a file", () => {
   });
 
   it("is graded as none, and its line says so", async () => {
-    const book = yardBook([...HIVES, ["Total", 19]], TERMS);
+    const book = yardBook([...HIVES, ["Total", 19]], FEE_TERMS);
     const test = await folder({ "yard.xlsx": await bytesOf(book) });
     const { out } = await test.run("grade", "yard.xlsx", "--for", "Cherry");
     expect(out).toContain("not a hive: Total");

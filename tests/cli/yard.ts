@@ -10,6 +10,14 @@ export const TERMS: (string | number)[][] = [
   ["grade 2 frames", 6, 4],
 ];
 
+/** One contract that pays for each hive. */
+export const FEE_TERMS: (string | number)[][] = [
+  ["Term", "Cherry"],
+  ["average frames", 8],
+  ["minimum frames", 6],
+  ["base fee", 60],
+];
+
 export const YARD: (string | number)[][] = [
   ["Hive", "Lot", "Frames of bees", "Brood frames", "Notes"],
   ["A1", "Shed", "7-8", 4, ""],
