@@ -26,8 +26,7 @@ export async function gradeCsv(csv: CsvFile, workbook: Workbook, order: Order): 
   );
   return {
     lines: [
-      ...hiveReport(yard, [grading], order.width),
-      "",
+      ...(order.isQuiet ? [] : [...hiveReport(yard, [grading], order.width), ""]),
       ...(unread.length === 0 ? [] : [`Rows with an error, told in their notes: ${unread.length}`]),
       `Written: ${order.output}`,
     ],

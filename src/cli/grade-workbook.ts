@@ -20,7 +20,7 @@ import type { Done, Order } from "./order.js";
 import { settle } from "../workbook/outcome.js";
 import { Problem } from "../workbook/problem.js";
 import { statements } from "./statements.js";
-import { summary } from "./summary.js";
+import { calculatedLine, wentWrong } from "./summary.js";
 import { copyTerms, findTerms, nameTerms, sameTerms, type Terms } from "./terms.js";
 import { packed, writtenParts } from "../workbook/save.js";
 import type { OpenedWorkbook } from "../workbook/workbook.js";
@@ -44,10 +44,13 @@ export async function gradeWorkbook(
   progress.step("calculating");
   const outcome = settle(calculate(workbook, functions, progress.tick));
   const calculated = terms && { ...terms, values: valuesIn(terms.area) };
-  const reports = yards.flatMap((yard) =>
-    reportOn(yard, calculated, wish, { width, extra: hasFormulas }),
-  );
-  const tables = statements(workbook, width);
+  const reports = order.isQuiet
+    ? []
+    : [
+        ...yards.flatMap((yard) => reportOn(yard, calculated, wish, { width, extra: hasFormulas })),
+        ...statements(workbook, width),
+        calculatedLine(outcome),
+      ];
   if (order.asValues) formulasOf(workbook).forEach(({ cell }) => (cell.value = cell.result));
   restore();
   progress.step("writing");
@@ -55,7 +58,7 @@ export async function gradeWorkbook(
   const losses = lossesBetween(parts, copy);
   await writeWhole(order.output, await packed(copy));
   return {
-    lines: [...reports, ...tables, ...summary(outcome, losses, width), `Written: ${order.output}`],
+    lines: [...reports, ...wentWrong(outcome, losses, width), `Written: ${order.output}`],
     complete: outcome.notCalculated.length === 0,
   };
 }

@@ -1,4 +1,5 @@
 export const HELP = `comb-tally grade FILE [--out FILE] [--contract TERMS] [--for NAME] [--values]
+                 [--quiet]
 
 Reads a yard sheet, works out each hive's frames of bees, brood and grade under
 its contract, prints them, and writes them into a copy. Your own file is never
@@ -19,6 +20,7 @@ Terms, or headed Term with a contract in each column beside it.
   --for NAME       the contract to grade under, where the terms hold several
   --values         write results instead of formulas, for someone without
                    Comb Tally
+  --quiet          print only what went wrong, and where the copy is
   --help           this text
   --version        the version of the program
 

@@ -9,6 +9,8 @@ export interface Order {
   /** The contract to grade under, by its name in the terms. */
   readonly under: string | null;
   readonly asValues: boolean;
+  /** Says only what went wrong, and where the copy is. */
+  readonly isQuiet: boolean;
   /** Columns of the terminal. */
   readonly width: number;
   readonly progress: Progress;

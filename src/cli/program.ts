@@ -59,11 +59,13 @@ interface Asked {
   readonly given: string | null;
   readonly under: string | null;
   readonly asValues: boolean;
+  readonly isQuiet: boolean;
 }
 
 const OPTIONS = {
   ...COMMON,
   values: { type: "boolean" },
+  quiet: { type: "boolean" },
   version: { type: "boolean" },
 } as const;
 
@@ -82,6 +84,7 @@ function parse(args: readonly string[]): Asked | string {
     given: values.contract ?? null,
     under: values.for ?? null,
     asValues: values.values ?? false,
+    isQuiet: values.quiet ?? false,
   };
 }
 

@@ -5,11 +5,17 @@ import { paragraph } from "./text-table.js";
 /** How many cells are listed before the rest is only counted. */
 const LISTED = 12;
 
-/** What was calculated and what was not, what did not come along, and where the result is. */
-export function summary(outcome: Outcome, losses: readonly string[], width: number): string[] {
-  const { ours, native, notCalculated, changed } = outcome;
+export function calculatedLine({ ours, native }: Outcome): string {
+  return `Calculated: ${plural(ours, "formula")} with functions of Comb Tally, ${native} of Excel's own.`;
+}
+
+/** What was not calculated, what came out otherwise, and what did not come along into the copy. */
+export function wentWrong(
+  { notCalculated, changed }: Outcome,
+  losses: readonly string[],
+  width: number,
+): string[] {
   return [
-    `Calculated: ${plural(ours, "formula")} with functions of Comb Tally, ${native} of Excel's own.`,
     ...list("Not calculated, or with an error:", notCalculated, width),
     ...list("Formulas of Excel that came out otherwise than the file held:", changed, width),
     ...(losses.length === 0 ? [] : ["Not carried over into the copy:"]),

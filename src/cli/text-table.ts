@@ -31,6 +31,7 @@ function pad(text: string, width: number, right: boolean): string {
 
 /** Cuts a text into lines at its spaces; a word longer than a line is left whole. */
 export function wrap(text: string, width: number): string[] {
+  if (text.length <= width && !UNEVEN.test(text)) return [text];
   const lines: string[] = [];
   let line = "";
   for (const word of text.split(/\s+/)) {
@@ -42,6 +43,9 @@ export function wrap(text: string, width: number): string[] {
   }
   return [...lines, line];
 }
+
+/** Spaces that would not stay as they are: doubled ones, tabs and line ends. */
+const UNEVEN = /\s\s|[^\S ]|^\s|\s$/;
 
 /** A paragraph within the width, its further lines set in. */
 export function paragraph(text: string, width: number, indent = ""): string[] {

@@ -2,6 +2,7 @@ import { firstOf, rowsHave } from "../core/listing.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { CellError } from "./cells.js";
+import { onceEach } from "./frames.js";
 import type { HiveCells } from "./hive-cells.js";
 import type { YardSheet } from "./yard-sheet.js";
 
@@ -22,7 +23,9 @@ export function rowsOfLot(sheet: YardSheet, bees: HiveCells, lot: string | null)
   if (lots === null) {
     throw new Refusal(`lot ${quote(lot)} is asked for, and the sheet has no lot column`);
   }
-  const isAsked = (i: number): boolean => normalise(lots.text(i) ?? "") === normalise(lot);
+  const asked = normalise(lot);
+  const isName = onceEach((name: string) => normalise(name) === asked);
+  const isAsked = (i: number): boolean => isName(lots.text(i) ?? "");
   const isUnsaid = (i: number): boolean => lots.text(i) === null;
   refuseStrays(sheet, bees, (i) => isAsked(i) || isUnsaid(i));
   const hives = hivesOf(sheet);

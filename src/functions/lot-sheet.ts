@@ -4,9 +4,9 @@ import { quote, Refusal } from "../core/refusal.js";
 import { isBlank, toCellError } from "./cells.js";
 import { dayAt } from "./dates.js";
 import { Faults } from "./faults.js";
-import { faultsAt, hiveAt, standingAt } from "./look.js";
+import { faultsAt, hiveAt, standingAt, type LookColumns } from "./look.js";
 import { rowsOfLot } from "./lot-rows.js";
-import { yardSheet } from "./yard-sheet.js";
+import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
 /**
  * The opened hives of one lot of a yard sheet.
@@ -20,19 +20,35 @@ export function lotOfSheet(
   lot: string | null,
   size: number | null,
 ): Lot {
-  const looks = readLooks(yard, contract, lot);
-  return lotOf(contract, looks, size ?? hivesListed(yard, contract, lot));
+  const found = find(yard, contract, lot);
+  return lotOf(contract, readLooks(found), size ?? listedIn(found));
 }
 
 /** Hives of a lot that stand in the sheet, opened or not, each once. */
 export function hivesListed(yard: unknown[][], contract: Contract, lot: string | null): number {
+  return listedIn(find(yard, contract, lot));
+}
+
+/** A sheet as a contract reads it, and in it the rows of one lot. */
+interface Found {
+  readonly yard: unknown[][];
+  readonly contract: Contract;
+  readonly lot: string | null;
+  readonly sheet: YardSheet;
+  readonly looks: LookColumns;
+  readonly rows: readonly number[];
+}
+
+function find(yard: unknown[][], contract: Contract, lot: string | null): Found {
   const sheet = yardSheet(yard);
-  const ids = sheet.column("hive")!;
   const looks = sheet.looks(contract);
+  return { yard, contract, lot, sheet, looks, rows: rowsOfLot(sheet, looks.bees, lot) };
+}
+
+function listedIn({ sheet, looks, rows }: Found): number {
+  const ids = sheet.column("hive")!;
   const listed = new Set<string>();
-  for (const i of rowsOfLot(sheet, looks.bees, lot)) {
-    if (looks.bees.absence(i) !== "gone") listed.add(ids.text(i)!);
-  }
+  for (const i of rows) if (looks.bees.absence(i) !== "gone") listed.add(ids.text(i)!);
   return listed.size;
 }
 
@@ -51,22 +67,16 @@ export function looksOfSheet(
   contract: Contract,
   lot: string | null,
 ): SheetLook[] {
-  return [...readLooks(yard, contract, lot)];
+  return [...readLooks(find(yard, contract, lot))];
 }
 
 /** The same one by one, for who need not keep them. */
-function* readLooks(
-  yard: unknown[][],
-  contract: Contract,
-  lot: string | null,
-): Generator<SheetLook, void> {
-  const sheet = yardSheet(yard);
-  const looks = sheet.looks(contract);
+function* readLooks({ yard, contract, lot, sheet, looks, rows }: Found): Generator<SheetLook> {
   const ids = sheet.column("hive")!;
   const [pallets, dates] = [sheet.column("pallet"), sheet.column("date")];
   const faults = new Faults();
   let [found, zeros] = [0, 0];
-  for (const i of rowsOfLot(sheet, looks.bees, lot)) {
+  for (const i of rows) {
     try {
       if (standingAt(looks, i) !== "opened") continue;
       found++;

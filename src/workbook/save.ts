@@ -55,19 +55,22 @@ function nameRules(workbook: Workbook): void {
   }
 }
 
-/** The library spells a look out for each cell that has one of its own, if only an empty one. */
+/** The library spells a look out for each row and cell that has one of its own, if only an empty one. */
 function shareLooks(workbook: Workbook): void {
   const looks = new Map<string, Cell["style"]>();
+  const shared = (style: Cell["style"], type: number | string): Cell["style"] => {
+    const key = type + JSON.stringify(style);
+    if (!looks.has(key)) looks.set(key, style);
+    return looks.get(key)!;
+  };
   for (const sheet of workbook.worksheets) {
-    sheet.eachRow((row) =>
+    sheet.eachRow((row) => {
+      row.style = shared(row.style, "row");
       row.eachCell({ includeEmpty: true }, (cell) => {
         // A number and a date without a format are written in different ones.
-        const key = cell.effectiveType + JSON.stringify(cell.style);
-        const look = looks.get(key);
-        if (look === undefined) looks.set(key, cell.style);
-        else cell.style = look;
-      }),
-    );
+        cell.style = shared(cell.style, cell.effectiveType);
+      });
+    });
   }
 }
 

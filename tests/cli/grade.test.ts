@@ -337,6 +337,38 @@ describe("--values", () => {
   });
 });
 
+describe("--quiet", () => {
+  it("prints where the copy is, and writes the same copy", async () => {
+    const test = await folder({ "yard.xlsx": await bytesOf(yardBook()) });
+    const told = await test.run("grade", "yard.xlsx", "--for", "Cherry", "--out", "told.xlsx");
+    const done = await test.run(
+      ...["grade", "yard.xlsx", "--for", "Cherry", "--out", "still.xlsx", "--quiet"],
+    );
+    expect(done).toEqual({ code: 0, out: "Written: /still.xlsx\n", err: "" });
+    expect(told.out).toContain("strong");
+    expect((await test.bytes("still.xlsx")).equals(await test.bytes("told.xlsx"))).toBe(true);
+  });
+
+  it("tells what could not be read all the same", async () => {
+    const yard = YARD.map((row, i) =>
+      i === 2 ? [row[0]!, row[1]!, "sevn", ...row.slice(3)] : row,
+    );
+    const test = await folder({ "yard.xlsx": await bytesOf(yardBook(yard)) });
+    const { code, out } = await test.run("grade", "yard.xlsx", "--for", "Cherry", "--quiet");
+    expect(code).toBe(3);
+    expect(out.split("\n")[0]).toBe("Not calculated, or with an error:");
+    expect(out).toContain('"sevn"');
+    expect(out).not.toContain("Hive");
+  });
+
+  it("prints no hives of a CSV file either", async () => {
+    const test = await folder({ "yard.csv": "Hive,Frames of bees\n1,7-8\n" });
+    const contract = ["--contract", "Almond Board of California"];
+    const { out } = await test.run("grade", "yard.csv", ...contract, "--quiet");
+    expect(out).toBe("Written: /yard-graded.csv\n");
+  });
+});
+
 describe("the file that is read", () => {
   it("is never the file that is written, by whatever name", async () => {
     const test = await folder({ "yard.xlsx": await bytesOf(yardBook()) });
