@@ -14,6 +14,14 @@ const path = (/** @type {string} */ name) => fileURLToPath(new URL(name, import.
 
 const docs = new URL("docs/", import.meta.url);
 
+const stdlib = {
+  test: /@stdlib.*\.js$/,
+  type: "javascript/esm",
+  // Its packages are named without their files.
+  resolve: { fullySpecified: false },
+  use: { loader: path("scripts/stdlib-loader.mjs"), options: { native } },
+};
+
 /** @returns {webpack.Configuration} */
 function addin(/** @type {string} */ origin) {
   const transform = (/** @type {string | Buffer} */ text) => atOrigin(text.toString(), origin);
@@ -23,8 +31,7 @@ function addin(/** @type {string} */ origin) {
     target: ["web", "es2022"],
     entry: "./src/pane/main.ts",
     resolve: { ...shared.resolve, alias: plain },
-    externalsType: "var",
-    externals: native,
+    module: { rules: [...shared.module.rules, stdlib] },
     output: {
       path: path("dist/addin"),
       filename: "addin.js",
