@@ -1,7 +1,7 @@
 import { matchHeadings } from "../../core/headings.js";
 import { normalise } from "../../core/text.js";
 import { yardColumns, type YardColumns } from "../../core/yard-columns.js";
-import { absolute, rangeName, reference } from "../address.js";
+import { absolute, reference } from "../address.js";
 import { regionKey, type Block, type Place, type Region, type Workbook } from "../port.js";
 import {
   candidatesIn,
@@ -25,19 +25,20 @@ export interface Yard extends Block {
 export interface Sheets {
   readonly regions: readonly Region[];
   readonly candidates: readonly Candidate[];
-  /** Null where the workbook holds nothing that could be a yard sheet. */
+  /** Null where the workbook holds nothing that could be one, and where the chosen one is gone. */
   readonly yard: Yard | null;
   readonly terms: readonly Terms[];
   /** The decimal sign that the user types. */
   readonly sign: "." | ",";
 }
 
-/** @param chosen - the key of the candidate to read, the likeliest where it is not there */
+/** @param chosen - the key of the region to read, null for the likeliest */
 export async function readSheets(workbook: Workbook, chosen: string | null): Promise<Sheets> {
   const regions = await workbook.regions();
   const heads = await workbook.read(regions.map(({ place }) => head(place)));
   const candidates = candidatesIn(regions, heads);
-  const candidate = candidates.find((c) => keyOf(c) === chosen) ?? candidates[0];
+  const candidate =
+    chosen === null ? candidates[0] : candidates.find(({ region }) => regionKey(region) === chosen);
   const termsPlaces = regions.filter((_, i) => isTerms(heads[i]!));
   const places = [
     ...termsPlaces.map(({ place }) => place),
@@ -51,11 +52,6 @@ export async function readSheets(workbook: Workbook, chosen: string | null): Pro
     terms: contractsIn(termsPlaces, blocks),
     sign: await workbook.decimalSign(),
   };
-}
-
-/** What tells one candidate from another while the workbook changes. */
-export function keyOf({ region, place }: Pick<Candidate, "region" | "place">): string {
-  return `${regionKey(region)} ${rangeName({ ...place, rows: 1 })}`;
 }
 
 /** How a formula on the sheet `from` names the yard sheet with its heading row. */
