@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { absolute, address, placeOf, within } from "../../src/pane/places.js";
 import type { Place } from "../../src/pane/port.js";
-import { filled, turned, typed, unexpected } from "../../src/pane/stands.js";
+import { filled, isThere, turned, typed, unexpected } from "../../src/pane/stands.js";
 import { at } from "./port-contract.js";
 
 const place: fc.Arbitrary<Place> = fc
@@ -128,12 +128,16 @@ describe("what stands", () => {
     const cell = at("Yard", 4, 2, 1, 1);
     expect(turned(cell, [["=SUM(A1)"]], [["=sum( a1)"]])).toBeNull();
     expect(turned(cell, [["7-8"]], [["'7-8"]])).toBeNull();
+    // Excel keeps 15 digits of a number (Excel specifications and limits).
+    expect(turned(cell, [[10.4166666666667]], [[10.416666666666666]])).toBeNull();
+    expect(isThere(10.4166666666667, "", 10.416666666666666)).toBe(true);
     for (const [now, put] of [
       [46_211, "7-8"],
       ["", 9],
       ["", "=A1"],
       [9, ""],
       [0, false],
+      [10.416666666666, 10.416666666666666],
     ] as const) {
       expect(turned(cell, [[now]], [[put]])).toMatch(/^Yard!C5 would hold/);
     }
