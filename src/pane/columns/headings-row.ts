@@ -28,31 +28,44 @@ export function headingOf(cell: unknown): string {
   return isBlank(cell) || typeof cell === "object" ? "" : String(cell);
 }
 
+/** A candidate with the number of its headings that say what they hold. */
+type Headed = Candidate & { readonly roles: number };
+
 /**
  * Where yard sheets stand, the likeliest first: tables and names by their first row, sheets by the
- * first row that is headed as one.
+ * first row that is headed as one. Of several over the same cells the first that is complete stands
+ * for all of them.
  *
  * @param heads - the first rows of each region, in the same order
  */
 export function candidatesIn(regions: readonly Region[], heads: readonly Block[]): Candidate[] {
-  const found: (Candidate & { readonly roles: number })[] = [];
-  regions.forEach((region, i) => {
-    const best = bestSegment(region, heads[i]!);
-    if (best === null) return;
-    const roles = rolesOf(best.headings);
-    const { sheet, row, column, rows } = region.place;
-    const place = {
-      sheet,
-      row: row + best.row,
-      column: column + best.left,
-      rows: rows - best.row,
-      columns: best.headings.length,
-    };
-    const complete = headsYard(roles);
-    const candidate = { region, place, complete, roles: roles.filter((r) => r !== null).length };
-    if (!found.some((other) => overlap(other.place, place))) found.push(candidate);
-  });
-  return found.sort((a, b) => Number(b.complete) - Number(a.complete) || b.roles - a.roles);
+  const found = regions.flatMap((region, i) => candidateIn(region, heads[i]!) ?? []);
+  const byHeadings = (a: Headed, b: Headed): number => b.roles - a.roles;
+  const complete = found.filter((candidate) => candidate.complete);
+  const others = found.filter((candidate) => !candidate.complete).sort(byHeadings);
+  const apart: Headed[] = [];
+  for (const candidate of [...complete, ...others]) {
+    if (!apart.some(({ place }) => overlap(place, candidate.place))) apart.push(candidate);
+  }
+  return apart.sort((a, b) => Number(b.complete) - Number(a.complete) || byHeadings(a, b));
+}
+
+function candidateIn(region: Region, head: Block): Headed | null {
+  const best = bestSegment(region, head);
+  if (best === null) return null;
+  const roles = rolesOf(best.headings);
+  const known = roles.filter((role) => role !== null).length;
+  // A name may be given to any cells: only headings make a yard sheet of them.
+  if (region.kind === "name" && known === 0) return null;
+  const { sheet, row, column, rows } = region.place;
+  const place = {
+    sheet,
+    row: row + best.row,
+    column: column + best.left,
+    rows: rows - best.row,
+    columns: best.headings.length,
+  };
+  return { region, place, complete: headsYard(roles), roles: known };
 }
 
 /** The rows of a sheet with its headings: they end with its last hive. */

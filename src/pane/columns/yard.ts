@@ -1,6 +1,8 @@
 import { matchHeadings } from "../../core/headings.js";
 import { normalise } from "../../core/text.js";
 import { yardColumns, type YardColumns } from "../../core/yard-columns.js";
+import { isBlankOrZero } from "../../functions/cells.js";
+import { labelOfSums } from "../../functions/sum-rows.js";
 import { absolute, reference } from "../address.js";
 import { regionKey, type Block, type Place, type Region, type Workbook } from "../port.js";
 import {
@@ -62,6 +64,15 @@ export function yardReference({ region, place }: Yard, from: string): string {
   return place.sheet === from ? reference(place, from) : absolute(place, from);
 }
 
+/** How many rows hold a hive. */
+export function hivesIn({ values, headings }: Pick<Yard, "values" | "headings">): number {
+  const hive = matchHeadings(headings).roles.indexOf("hive");
+  const isHive = (row: readonly unknown[]): boolean =>
+    labelOfSums(row, hive) === null &&
+    (hive < 0 ? row.some((cell) => !isBlankOrZero(cell)) : !isBlankOrZero(row[hive]));
+  return values.slice(1).filter(isHive).length;
+}
+
 /** A row of the sheet as the sheet numbers it; row 0 holds the headings. */
 export function rowNumber({ place }: Yard, i: number): number {
   return place.row + i + 1;
@@ -73,7 +84,8 @@ export function columnsOf({ values, isCalculated }: Yard): YardColumns {
 }
 
 function yardOf({ region, place }: Candidate, block: Block): Yard {
-  const rows = region.kind === "sheet" ? rowsOfHives(block) : rowsIn(block);
+  // A formula refers to all rows of a name, and to all of a table but its row of totals.
+  const rows = region.kind === "sheet" ? rowsOfHives(block) : place.rows - (region.totals ? 1 : 0);
   const cut = <T>(of: readonly T[]): readonly T[] => of.slice(0, rows);
   return {
     region,
@@ -86,13 +98,6 @@ function yardOf({ region, place }: Candidate, block: Block): Yard {
       cut(block.entries).some((_, i) => i > 0 && holdsFormula(block, i, k)),
     ),
   };
-}
-
-/** A table's row of totals is no hive. */
-function rowsIn({ values }: Block): number {
-  const hive = matchHeadings(values[0]!.map(headingOf)).roles.indexOf("hive");
-  const last = normalise(headingOf(values.at(-1)![Math.max(0, hive)]));
-  return /^totals?$/.test(last) ? values.length - 1 : values.length;
 }
 
 function head(place: Place): Place {

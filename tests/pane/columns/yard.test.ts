@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { yardReference } from "../../../src/pane/columns/yard.js";
+import { hivesIn, yardReference } from "../../../src/pane/columns/yard.js";
 import { MemoryWorkbook, type Named } from "../memory.js";
 import { sheetsOf, workbookOf, yardOf } from "./sheets.js";
 
@@ -65,12 +65,58 @@ describe("a yard sheet is found", () => {
     }
   });
 
-  it("without a table's row of totals", async () => {
-    const place = { sheet: "Yard", row: 0, column: 0, rows: 4, columns: 3 };
-    const names = new Map([["Hives", { kind: "table" as const, place }]]);
-    const workbook = new MemoryWorkbook({ Yard: [...HIVES, ["Total", 13.5, 7]] }, names);
-    expect((await sheetsOf(workbook)).yard.place.rows).toBe(3);
+  it("whatever names lie over parts of it", async () => {
+    const over = (name: string, row: number, column: number, rows: number, columns: number) =>
+      new Map([
+        [name, { kind: "name" as const, place: { sheet: "Yard", row, column, rows, columns } }],
+      ]);
+    const titled = [["Spring count", "", ""], ...HIVES];
+    for (const [cells, names] of [
+      [HIVES, over("Counts", 1, 1, 2, 1)],
+      [titled, over("All", 0, 0, 4, 3)],
+      [titled, over("Under", 2, 0, 2, 3)],
+      // In words of its owner's own.
+      [
+        [
+          ["Nr", "Top", "Low"],
+          ["A1", 7, 4],
+          ["A2", 6, 3],
+        ],
+        over("Counts", 1, 1, 2, 2),
+      ],
+    ] as const) {
+      const { sheets, yard } = await sheetsOf(new MemoryWorkbook({ Yard: cells }, names));
+      expect(sheets.candidates.map(({ region }) => region.name)).toEqual(["Yard"]);
+      expect(yard.headings).toEqual(cells.find((row) => row.length === 3 && row[1] !== ""));
+    }
   });
+
+  it.each([
+    // As long as what its formula refers to: the row of totals is none of the table's data.
+    ["table", true, 3],
+    ["table", false, 4],
+    ["name", false, 4],
+  ] as const)("under a %s, with a row of totals of Excel's own: %s", async (kind, totals, rows) => {
+    const place = { sheet: "Yard", row: 0, column: 0, rows: 4, columns: 3 };
+    const names = new Map([["Hives", { kind, place, ...(totals && { totals }) }]]);
+    const workbook = new MemoryWorkbook({ Yard: [...HIVES, ["Total", 13.5, 7]] }, names);
+    expect((await sheetsOf(workbook)).yard.place.rows).toBe(rows);
+  });
+});
+
+it("counts its hives, and neither sums nor blank rows", async () => {
+  const yard = await yardOf([...HIVES, ["", "", ""], ["A3", 5, 2], ["Total", 18.5, 9]]);
+  expect(yard.place.rows).toBe(6);
+  expect(hivesIn(yard)).toBe(3);
+  expect(
+    hivesIn(
+      await yardOf([
+        ["Nr", "Top", "Low"],
+        ["A1", 7, 4],
+        ["A2", 6, 3],
+      ]),
+    ),
+  ).toBe(2);
 });
 
 it("finds no yard sheet in a workbook of terms", async () => {
