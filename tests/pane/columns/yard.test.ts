@@ -9,6 +9,13 @@ const HIVES = [
   ["A2", 6, 3],
 ] as const;
 
+/** What YARD_COLUMNS gives beside these hives, as far as it matters here. */
+const SPILLED = [
+  ["Frames of bees", "Bees", "Note"],
+  [7.5, 18_000, ""],
+  [6, 14_400, ""],
+];
+
 describe("a yard sheet is found", () => {
   it("where it begins under a title, and ends with its last hive", async () => {
     const yard = await yardOf([
@@ -30,11 +37,46 @@ describe("a yard sheet is found", () => {
     expect(stray.place.rows).toBe(4);
   });
 
-  it("without the columns that a formula gives beside it, though they hold hives too", async () => {
+  // What Office.js gives as the entry of a cell that another fills is not documented.
+  it.each([
+    ["=COMB.YARD_COLUMNS(A1:C3,Terms)", "nothing"],
+    ["=COMB.YARD_COLUMNS(A1:C3,Terms)", "value"],
+    ["=COMB.YARD_COLUMNS(A1:C3,Terms)", "formula"],
+    ["=SORT(A1:C3)", "nothing"],
+    ["=SORT(A1:C3)", "formula"],
+  ] as const)("without the columns that %s gives beside it, seen as %s", async (formula, typed) => {
+    for (const column of [3, 4]) {
+      const workbook = new MemoryWorkbook({ Yard: HIVES });
+      workbook.spill("Yard", 0, column, formula, SPILLED, typed);
+      const { headings } = (await sheetsOf(workbook)).yard;
+      expect(headings).toEqual(["Hive", "Bees", "Brood"]);
+    }
+  });
+
+  it("without the columns that were computed before and kept as values", async () => {
+    // The headings of the columns that come where none are asked for, in docs/functions.md.
+    const computed =
+      "Frames of bees|Bees|Brood, full frames|Brood, combs|Grade|Frames short|Note".split("|");
     const yard = await yardOf([
-      [...HIVES[0], "", "=COMB.YARD_COLUMNS(A1:C3,Terms)"],
-      [...HIVES[1], "", ""],
-      [...HIVES[2], "", ""],
+      [...HIVES[0], "", ...computed],
+      [...HIVES[1], "", 7.5, 18_000, 4, 4, "Full", 0, ""],
+      [...HIVES[2], "", 6, 14_400, 3, 3, "Full", 0, ""],
+    ]);
+    expect(yard.headings).toEqual(["Hive", "Bees", "Brood"]);
+  });
+
+  it("with a heading that a formula gives", async () => {
+    const workbook = new MemoryWorkbook({ Yard: [["Hive", "", "Brood"], HIVES[1], HIVES[2]] });
+    workbook.spill("Yard", 0, 1, '="Be"&"es"', [["Bees"]]);
+    const { yard } = await sheetsOf(workbook);
+    expect(yard.headings).toEqual(["Hive", "Bees", "Brood"]);
+    expect(yard.place.row).toBe(0);
+  });
+
+  it("rather than the terms beside it", async () => {
+    const yard = await yardOf([
+      ["Term", "Cherry", "Pear", "", ...HIVES[0]],
+      ["brood", 1, 3, "", ...HIVES[1]],
     ]);
     expect(yard.headings).toEqual(["Hive", "Bees", "Brood"]);
   });
