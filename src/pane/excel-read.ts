@@ -1,7 +1,6 @@
 import { Refusal } from "../core/refusal.js";
 import { CellError, type ErrorCode } from "../functions/cells.js";
-import { SHEET_COLUMNS, SHEET_ROWS } from "./address.js";
-import { placeOf, within } from "./places.js";
+import { placeOf, SHEET_COLUMNS, SHEET_ROWS, within } from "./address.js";
 import { CALL_CELLS, grouped, isOfficeError, rangeAt, run, slices, whyOf } from "./excel-run.js";
 import type { Block, Entry, Place, Region } from "./port.js";
 import { typed } from "./stands.js";

@@ -1,5 +1,5 @@
 /** What must stand before and after a change, the same for every workbook. */
-import { address, cellOf } from "./places.js";
+import { address, cellOf } from "./address.js";
 import type { Block, Entry, Place } from "./port.js";
 
 type Entries = readonly (readonly Entry[])[];

@@ -1,5 +1,11 @@
-import { rangeName, SHEET_ROWS } from "../../src/pane/address.js";
-import { absolute, address, placeOf, within } from "../../src/pane/places.js";
+import {
+  absolute,
+  address,
+  placeOf,
+  rangeName,
+  SHEET_ROWS,
+  within,
+} from "../../src/pane/address.js";
 import type { Entry, Place } from "../../src/pane/port.js";
 import { charts, KNOWN, recorder, type Looks } from "./fake-look.js";
 import { FakeOffice, OfficeError } from "./fake-office.js";
@@ -501,7 +507,7 @@ class FakeRange {
   getMergedAreasOrNullObject(): object | null {
     if (this.excel.apiVersion < 13) throw new OfficeError("ApiNotFound");
     const areas = this.sheet.merged.filter((area) => within(area, this.place) !== null);
-    return areas.length === 0 ? null : { address: areas.map(address).join() };
+    return areas.length === 0 ? null : { address: areas.map((place) => address(place)).join() };
   }
 
   private refuseLocked(): void {

@@ -1,7 +1,7 @@
 import { contractNames } from "../../core/contract-reading.js";
 import { STANDARDS } from "../../core/standards.js";
 import { Refusal } from "../../core/refusal.js";
-import { absolute, overlap } from "../address.js";
+import { absolute, within } from "../address.js";
 import { cells, literal, type Argument } from "../formula.js";
 import type { Block, Region } from "../port.js";
 import { CellError } from "../../functions/cells.js";
@@ -31,7 +31,7 @@ export function contractsIn(regions: readonly Region[], blocks: readonly Block[]
   const found: Terms[] = [];
   regions.forEach((region, i) => {
     const { values } = blocks[i]!;
-    if (found.some((other) => overlap(other.region.place, region.place))) return;
+    if (found.some((other) => within(other.region.place, region.place) !== null)) return;
     try {
       found.push({ region, values, contracts: contractNames(values) });
     } catch (error) {

@@ -4,7 +4,7 @@ import { NAMESPACE } from "../../functions/namespace.js";
 import { segmentsIn, type Segment } from "../../functions/segments.js";
 import { isTerm, lastRowOf } from "../../functions/sheet-end.js";
 import { COLUMNS, DEFAULT } from "../../functions/yard.js";
-import { overlap } from "../address.js";
+import { within } from "../address.js";
 import type { Block, Place, Region } from "../port.js";
 import { holdsFormula } from "../stands.js";
 
@@ -52,7 +52,7 @@ export function candidatesIn(regions: readonly Region[], heads: readonly Block[]
   const others = found.filter((candidate) => !candidate.complete).sort(byHeadings);
   const apart: Headed[] = [];
   for (const candidate of [...complete, ...others]) {
-    if (!apart.some(({ place }) => overlap(place, candidate.place))) apart.push(candidate);
+    if (apart.every(({ place }) => within(place, candidate.place) === null)) apart.push(candidate);
   }
   return apart.sort((a, b) => Number(b.complete) - Number(a.complete) || byHeadings(a, b));
 }

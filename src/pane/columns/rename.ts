@@ -7,6 +7,7 @@ import {
   type Role,
 } from "../../core/headings.js";
 import { yardColumns } from "../../core/yard-columns.js";
+import { cellOf } from "../address.js";
 import type { Step } from "../port.js";
 import { typed } from "../stands.js";
 import { columnsOf, type Yard } from "./yard.js";
@@ -112,7 +113,7 @@ export function renameSteps({ place, entries, formats }: Yard, renames: readonly
     const format = formats[0]![column]!;
     return {
       kind: "put",
-      place: { ...place, column: place.column + column, rows: 1, columns: 1 },
+      place: cellOf(place, 0, column),
       expect: [[entries[0]![column]!]],
       put: [[typed(to, format)]],
       formats: [[format]],

@@ -3,7 +3,7 @@ import { normalise } from "../../core/text.js";
 import { yardColumns, type YardColumns } from "../../core/yard-columns.js";
 import { isBlankOrZero } from "../../functions/cells.js";
 import { labelOfSums } from "../../functions/sum-rows.js";
-import { absolute, reference } from "../address.js";
+import { absolute, rangeName } from "../address.js";
 import { regionKey, type Block, type Place, type Region, type Workbook } from "../port.js";
 import {
   candidatesIn,
@@ -61,7 +61,7 @@ export function yardReference({ region, place }: Yard, from: string): string {
   // Without the row of totals that a table may have.
   if (region.kind === "table") return `${region.name}[[#Headers],[#Data]]`;
   if (region.kind === "name") return region.name;
-  return place.sheet === from ? reference(place, from) : absolute(place, from);
+  return place.sheet === from ? rangeName(place) : absolute(place);
 }
 
 /** How many rows hold a hive. */
