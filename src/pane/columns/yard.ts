@@ -1,7 +1,7 @@
 import { matchHeadings } from "../../core/headings.js";
-import { normalise } from "../../core/text.js";
 import { yardColumns, type YardColumns } from "../../core/yard-columns.js";
 import { isBlankOrZero } from "../../functions/cells.js";
+import { isTerm } from "../../functions/sheet-end.js";
 import { labelOfSums } from "../../functions/sum-rows.js";
 import { absolute, rangeName } from "../address.js";
 import { regionKey, type Block, type Place, type Region, type Workbook } from "../port.js";
@@ -105,5 +105,5 @@ function head(place: Place): Place {
 }
 
 function isTerms({ values }: Block): boolean {
-  return ["term", "terms"].includes(normalise(headingOf(values[0]?.[0])));
+  return isTerm(headingOf(values[0]?.[0]));
 }
