@@ -1,10 +1,12 @@
 import { useCallback, useState } from "preact/hooks";
-import { rangeName } from "./address.js";
+import { Choice } from "./choice.js";
 import { Adding } from "./columns/adding.js";
 import { Holds } from "./columns/holds.js";
+import { NoYard, optionOf } from "./columns/no-yard.js";
 import { questionsOf, renamesFor, type Choices } from "./columns/rename.js";
-import { keyOf, readSheets, type Yard } from "./columns/yard.js";
+import { hivesIn, readSheets, type Yard } from "./columns/yard.js";
 import { useWatched } from "./context.js";
+import { regionKey } from "./port.js";
 import { texts } from "./texts.js";
 
 const NOTHING_SAID = { of: "", choices: new Map() as Choices };
@@ -23,31 +25,21 @@ export function Columns() {
   if (sheets.state === "reading") return <p>{texts.waiting}</p>;
   if (sheets.state === "refused") return <p class="error">{sheets.why}</p>;
   const { candidates, yard } = sheets.value;
-  if (yard === null) return <p>{texts.columns.none}</p>;
-  const hives = yard.place.rows - 1;
+  if (yard === null) return <NoYard id="columns-sheet" candidates={candidates} choose={choose} />;
+  const hives = hivesIn(yard);
   // What was said of these headings, and of no others.
-  const of = [keyOf(yard), ...yard.headings].join("\n");
+  const key = regionKey(yard.region);
+  const of = [key, ...yard.headings].join("\n");
   const choices = said.of === of ? said.choices : NOTHING_SAID.choices;
   return (
     <>
-      <p class="field">
-        <label for="columns-sheet">{texts.columns.sheet}</label>
-        <select
-          id="columns-sheet"
-          value={keyOf(yard)}
-          onChange={(event) => choose(event.currentTarget.value)}
-        >
-          {candidates.map((candidate) => {
-            const { region, place } = candidate;
-            const kind = texts.columns.kinds[region.kind];
-            return (
-              <option key={keyOf(candidate)} value={keyOf(candidate)}>
-                {texts.columns.candidate(region.name, kind, rangeName(place))}
-              </option>
-            );
-          })}
-        </select>
-      </p>
+      <Choice
+        id="columns-sheet"
+        label={texts.columns.sheet}
+        value={key}
+        choose={choose}
+        options={candidates.map(optionOf)}
+      />
       <p class="quiet">{hives === 0 ? texts.columns.noHives : texts.columns.hives(hives)}</p>
       <Holds
         yard={yard}
@@ -55,13 +47,8 @@ export function Columns() {
         choices={choices}
         choose={(choices) => setSaid({ of, choices })}
       />
-      {hives > 0 && (
-        <Adding
-          key={keyOf(yard)}
-          sheets={sheets.value}
-          yard={yard}
-          open={openQuestion(yard, choices)}
-        />
+      {yard.place.rows > 1 && (
+        <Adding key={key} sheets={sheets.value} yard={yard} open={openQuestion(yard, choices)} />
       )}
     </>
   );

@@ -3,13 +3,13 @@ import { Refusal } from "../core/refusal.js";
 import { CellError } from "../functions/cells.js";
 import { lotStatement } from "../functions/statement.js";
 import type { Statement } from "../functions/statement-model.js";
-import { rangeName } from "./address.js";
 import { Choice } from "./choice.js";
 import { choicesOf, contractKey } from "./columns/contracts.js";
 import { lotsOf } from "./columns/lots.js";
-import { keyOf, readSheets } from "./columns/yard.js";
+import { NoYard, optionOf } from "./columns/no-yard.js";
+import { readSheets } from "./columns/yard.js";
 import { sentenceOf, usePane, useWatched } from "./context.js";
-import type { Workbook } from "./port.js";
+import { regionKey, type Workbook } from "./port.js";
 import { askOf, NOTHING_SAID, type Wish } from "./statement/ask.js";
 import { Fields } from "./statement/fields.js";
 import { Preview } from "./statement/preview.js";
@@ -45,8 +45,9 @@ export function StatementView() {
   );
   if (watched.state === "reading") return <p>{texts.waiting}</p>;
   if (watched.state === "refused") return <p class="error">{watched.why}</p>;
-  if (yard === null) return <p>{texts.columns.none}</p>;
   const { candidates, sign } = watched.value;
+  if (yard === null)
+    return <NoYard id="statement-sheet" candidates={candidates} choose={setSheet} />;
   const make = async () => {
     const made = orWhy(build);
     if (typeof made === "string") return say(t.cannot(made));
@@ -69,13 +70,9 @@ export function StatementView() {
           <Choice
             id="statement-sheet"
             label={texts.columns.sheet}
-            value={keyOf(yard)}
+            value={regionKey(yard.region)}
             choose={setSheet}
-            options={candidates.map((c) => {
-              const kind = texts.columns.kinds[c.region.kind];
-              const shown = texts.columns.candidate(c.region.name, kind, rangeName(c.place));
-              return [keyOf(c), shown];
-            })}
+            options={candidates.map(optionOf)}
           />
         )}
         <Choice

@@ -145,6 +145,8 @@ export const texts = {
     none:
       "No yard sheet is in this workbook yet. It is a sheet or a table with one hive a row and a heading " +
       "over each column, such as Hive, Frames of bees, Brood. Start makes a blank one.",
+    gone: "The yard sheet that was chosen is no longer there. Choose another.",
+    choose: "choose a sheet",
     kinds: { table: "table", name: "name", sheet: "sheet" },
     candidate: (name: string, kind: string, range: string) => `${name} (${kind}, ${range})`,
     noHives: "No hive is written under these headings yet.",

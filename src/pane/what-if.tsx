@@ -5,14 +5,14 @@ import { hivesListed, looksOfSheet } from "../functions/lot-sheet.js";
 import { CellError } from "../functions/cells.js";
 import { Choice } from "./choice.js";
 import { lotsOf } from "./columns/lots.js";
-import { keyOf, readSheets } from "./columns/yard.js";
+import { NoYard, optionOf } from "./columns/no-yard.js";
+import { readSheets } from "./columns/yard.js";
 import { columnOf } from "./contract/changes.js";
 import { draftOf, faultsOf, type Draft } from "./contract/draft.js";
 import { Review } from "./contract/review.js";
 import { readTables } from "./contract/tables.js";
 import { useWatched } from "./context.js";
-import { rangeName } from "./address.js";
-import type { Workbook } from "./port.js";
+import { regionKey, type Workbook } from "./port.js";
 import { texts } from "./texts.js";
 import { Ahead } from "./what-if/ahead.js";
 import { Histogram } from "./what-if/histogram.js";
@@ -88,9 +88,9 @@ export function WhatIf() {
   );
   if (watched.state === "reading") return <p>{texts.waiting}</p>;
   if (watched.state === "refused") return <p class="error">{watched.why}</p>;
-  if (yard === null) return <p>{texts.columns.none}</p>;
-  if (choice === undefined || own === null || draft === null) return <p>{texts.contract.none}</p>;
   const { candidates, sign } = watched.value;
+  if (yard === null) return <NoYard id="what-if-sheet" candidates={candidates} choose={setSheet} />;
+  if (choice === undefined || own === null || draft === null) return <p>{texts.contract.none}</p>;
   const change = (label: string, text: string) =>
     setMoved({ of: choice.name, to: new Map(moves).set(label, text) });
   const settle = () => {
@@ -119,16 +119,9 @@ export function WhatIf() {
           <Choice
             id="what-if-sheet"
             label={texts.columns.sheet}
-            value={keyOf(yard)}
+            value={regionKey(yard.region)}
             choose={setSheet}
-            options={candidates.map((c) => [
-              keyOf(c),
-              texts.columns.candidate(
-                c.region.name,
-                texts.columns.kinds[c.region.kind],
-                rangeName(c.place),
-              ),
-            ])}
+            options={candidates.map(optionOf)}
           />
         )}
         <Choice

@@ -1,7 +1,9 @@
 import { matchHeadings } from "../../core/headings.js";
-import { normalise } from "../../core/text.js";
 import { yardColumns, type YardColumns } from "../../core/yard-columns.js";
-import { absolute, rangeName, reference } from "../address.js";
+import { isBlankOrZero } from "../../functions/cells.js";
+import { isTerm } from "../../functions/sheet-end.js";
+import { labelOfSums } from "../../functions/sum-rows.js";
+import { absolute, rangeName } from "../address.js";
 import { regionKey, type Block, type Place, type Region, type Workbook } from "../port.js";
 import {
   candidatesIn,
@@ -25,19 +27,20 @@ export interface Yard extends Block {
 export interface Sheets {
   readonly regions: readonly Region[];
   readonly candidates: readonly Candidate[];
-  /** Null where the workbook holds nothing that could be a yard sheet. */
+  /** Null where the workbook holds nothing that could be one, and where the chosen one is gone. */
   readonly yard: Yard | null;
   readonly terms: readonly Terms[];
   /** The decimal sign that the user types. */
   readonly sign: "." | ",";
 }
 
-/** @param chosen - the key of the candidate to read, the likeliest where it is not there */
+/** @param chosen - the key of the region to read, null for the likeliest */
 export async function readSheets(workbook: Workbook, chosen: string | null): Promise<Sheets> {
   const regions = await workbook.regions();
   const heads = await workbook.read(regions.map(({ place }) => head(place)));
   const candidates = candidatesIn(regions, heads);
-  const candidate = candidates.find((c) => keyOf(c) === chosen) ?? candidates[0];
+  const candidate =
+    chosen === null ? candidates[0] : candidates.find(({ region }) => regionKey(region) === chosen);
   const termsPlaces = regions.filter((_, i) => isTerms(heads[i]!));
   const places = [
     ...termsPlaces.map(({ place }) => place),
@@ -53,17 +56,21 @@ export async function readSheets(workbook: Workbook, chosen: string | null): Pro
   };
 }
 
-/** What tells one candidate from another while the workbook changes. */
-export function keyOf({ region, place }: Pick<Candidate, "region" | "place">): string {
-  return `${regionKey(region)} ${rangeName({ ...place, rows: 1 })}`;
-}
-
 /** How a formula on the sheet `from` names the yard sheet with its heading row. */
 export function yardReference({ region, place }: Yard, from: string): string {
   // Without the row of totals that a table may have.
   if (region.kind === "table") return `${region.name}[[#Headers],[#Data]]`;
   if (region.kind === "name") return region.name;
-  return place.sheet === from ? reference(place, from) : absolute(place, from);
+  return place.sheet === from ? rangeName(place) : absolute(place);
+}
+
+/** How many rows hold a hive. */
+export function hivesIn({ values, headings }: Pick<Yard, "values" | "headings">): number {
+  const hive = matchHeadings(headings).roles.indexOf("hive");
+  const isHive = (row: readonly unknown[]): boolean =>
+    labelOfSums(row, hive) === null &&
+    (hive < 0 ? row.some((cell) => !isBlankOrZero(cell)) : !isBlankOrZero(row[hive]));
+  return values.slice(1).filter(isHive).length;
 }
 
 /** A row of the sheet as the sheet numbers it; row 0 holds the headings. */
@@ -77,7 +84,8 @@ export function columnsOf({ values, isCalculated }: Yard): YardColumns {
 }
 
 function yardOf({ region, place }: Candidate, block: Block): Yard {
-  const rows = region.kind === "sheet" ? rowsOfHives(block) : rowsIn(block);
+  // A formula refers to all rows of a name, and to all of a table but its row of totals.
+  const rows = region.kind === "sheet" ? rowsOfHives(block) : place.rows - (region.totals ? 1 : 0);
   const cut = <T>(of: readonly T[]): readonly T[] => of.slice(0, rows);
   return {
     region,
@@ -92,17 +100,10 @@ function yardOf({ region, place }: Candidate, block: Block): Yard {
   };
 }
 
-/** A table's row of totals is no hive. */
-function rowsIn({ values }: Block): number {
-  const hive = matchHeadings(values[0]!.map(headingOf)).roles.indexOf("hive");
-  const last = normalise(headingOf(values.at(-1)![Math.max(0, hive)]));
-  return /^totals?$/.test(last) ? values.length - 1 : values.length;
-}
-
 function head(place: Place): Place {
   return { ...place, rows: Math.min(place.rows, ROWS_SEARCHED) };
 }
 
 function isTerms({ values }: Block): boolean {
-  return ["term", "terms"].includes(normalise(headingOf(values[0]?.[0])));
+  return isTerm(headingOf(values[0]?.[0]));
 }

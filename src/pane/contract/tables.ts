@@ -2,7 +2,7 @@ import { contractNames } from "../../core/contract-reading.js";
 import { Refusal } from "../../core/refusal.js";
 import { normalise } from "../../core/text.js";
 import { contractsIn } from "../columns/contracts.js";
-import { address, within } from "../places.js";
+import { address, within } from "../address.js";
 import type { Block, Region, Workbook } from "../port.js";
 import { texts } from "../texts.js";
 import type { TermsTable } from "./changes.js";
