@@ -48,10 +48,14 @@ export function hivesOfSheet(
     hives,
     lots: asked,
     leftOut: inSheet.filter((lot) => !names.includes(lot)),
-    dead: hives
-      .filter((hive) => hive.dead)
-      .map(({ id, pallet }) => (pallet === null ? id : `${id} (pallet ${pallet})`)),
+    dead: hives.filter((hive) => hive.dead).map((hive) => `${hive.id}${placeOf(hive)}`),
   };
+}
+
+/** Where a hive is to be found, as far as the sheet says it. */
+function placeOf({ lot, pallet }: Listed): string {
+  if (pallet !== null) return ` (pallet ${pallet})`;
+  return lot === "" ? "" : ` (${lotName(lot)})`;
 }
 
 function listedHives(yard: unknown[][], contract: Contract, single: boolean): Listed[] {
