@@ -46,6 +46,7 @@ export function underContract(
     queen,
     stores,
     inspected,
+    opened: null,
     beeFrames: sizes(bees),
     broodFrames: sizes(brood),
     blankIsNone: false,
