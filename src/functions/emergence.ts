@@ -131,4 +131,5 @@ export const emergenceFunction: SheetFunction = {
   parameters,
   evaluate: EMERGENCE,
   table: true,
+  dates: ["Date"],
 };

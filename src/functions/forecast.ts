@@ -252,4 +252,5 @@ export const forecastDays: SheetFunction = {
   parameters: daysParameters,
   evaluate: FORECAST_DAYS,
   table: true,
+  dates: ["Date"],
 };

@@ -130,4 +130,5 @@ export const lotForecastFunction: SheetFunction = {
   parameters,
   evaluate: LOT_FORECAST,
   table: true,
+  dates: ["Date"],
 };
