@@ -48,7 +48,7 @@ export function verdictOn(values: unknown[][], lot: string | null, grading: Grad
 const whose = (lot: string | null): string => (lot === null ? "" : `Lot ${lot}: `);
 
 function judged(values: unknown[][], lot: string | null, contract: Contract): Verdict {
-  const found = lotOfSheet(values, contract, lot, null);
+  const { lot: found } = lotOfSheet(values, contract, lot, null);
   const { average, opened, met } = countLot(contract, found);
   const { averageFrames, underMinimum } = contract;
   const asks = averageFrames > 0 || underMinimum === "rejects the load";

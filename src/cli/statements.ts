@@ -8,7 +8,7 @@ import { formulasOf } from "../workbook/formulas.js";
 import { textTable } from "./text-table.js";
 
 const TABLES = functions.filter(({ table }) => table).map(({ id }) => id);
-const TABLE = new RegExp(`^_?(?:xldudf_)?${NAMESPACE}[._](?:${TABLES.join("|")})\\(`, "i");
+const TABLE = new RegExp(`^_?(?:xldudf_)?${NAMESPACE}[._](${TABLES.join("|")})\\(`, "i");
 /** Columns of hives that begin with their names can be read without the sheet beside them. */
 const NAMED_HIVES = new RegExp(
   `^_?(?:xldudf_)?${NAMESPACE}[._]YARD_COLUMNS\\(.*"\\s*hive\\s*[,"]`,
@@ -19,24 +19,27 @@ const NAMED_HIVES = new RegExp(
 export function statements(workbook: Workbook, width: number): string[] {
   return formulasOf(workbook)
     .filter(({ text, fills }) => fills === "spill" && (TABLE.test(text) || NAMED_HIVES.test(text)))
-    .flatMap(({ area }) => [
-      `${area.sheet.name}!${addressOf(area)}`,
-      ...textTable(textsOf(valuesIn(area)), width),
-      "",
-    ]);
+    .flatMap(({ area, text }) => {
+      const table = textsOf(valuesIn(area), datesOf(text), workbook.properties.date1904);
+      return [`${area.sheet.name}!${addressOf(area)}`, ...textTable(table, width), ""];
+    });
 }
 
-function textsOf([headings = [], ...rows]: readonly (readonly unknown[])[]): string[][] {
-  const isDate = headings.map((heading) => DATED.test(String(heading)));
-  const texts = rows.map((row) => row.map((cell, k) => (isDate[k] ? dated(cell) : shown(cell))));
-  return [headings.map(shown), ...texts];
+/** Headings of the columns of a call that hold days, which the workbook keeps as plain numbers. */
+function datesOf(call: string): readonly unknown[] {
+  const id = TABLE.exec(call)?.[1]?.toUpperCase();
+  return functions.find((fn) => fn.id === id)?.dates ?? [];
 }
 
-/** Headings of columns that hold dates, which the workbook keeps as plain numbers. */
-const DATED = /^(?:Date|Began)\b/;
-
-function dated(value: unknown): string {
-  return typeof value === "number" ? showDay(dayOfSerial(value)) : shown(value);
+function textsOf(
+  [headings = [], ...rows]: readonly (readonly unknown[])[],
+  dates: readonly unknown[],
+  is1904 = false,
+): string[][] {
+  const dated = (value: unknown): string =>
+    typeof value === "number" ? showDay(dayOfSerial(value, is1904 ? 1904 : 1900)) : shown(value);
+  const shownIn = headings.map((heading) => (dates.includes(heading) ? dated : shown));
+  return [headings.map(shown), ...rows.map((row) => row.map((cell, k) => shownIn[k]!(cell)))];
 }
 
 function shown(value: unknown): string {

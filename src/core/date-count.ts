@@ -11,6 +11,9 @@ const LAST_SERIAL = 73050; // 31 December 2099
 const YEAR_LAST = /^(?<one>\d{1,2})([/.-])(?<other>\d{1,2})\2(?<year>20\d\d)$/;
 const YEAR_FIRST = /^(?<year>20\d\d)([/.-])(?<one>\d{1,2})\2(?<other>\d{1,2})$/;
 
+/** The year in which a count was typed, null where unknown: asked for where the count became a date. */
+export type AskYear = () => number | null;
+
 /** Whether a number in a count column can only be a date: a day of 2000 to 2099. */
 export function isDateSerial(value: number): boolean {
   return value >= FIRST_SERIAL && value < LAST_SERIAL + 1;
@@ -21,20 +24,19 @@ export function isDateSerial(value: number): boolean {
  * July or 7 August, `12-13` as December 2013. Read back only where one reading is possible.
  *
  * @param serial - a day of 2000 to 2099 as the workbook numbers it
- * @param inspected - year of the inspection, in which the count was typed; null where unknown
  * @returns the range in frames, with a note that says what the cell holds
  * @throws Refusal that says what the cell holds and how to type it
- * @example countOfSerial(46211, PLAIN_WRITING, 2026) // 8 July 2026: low 7, middle 7.5, high 8
+ * @example countOfSerial(46211, PLAIN_WRITING, () => 2026) // 8 July 2026: low 7, middle 7.5, high 8
  */
 export function countOfSerial(
   serial: number,
   writing: Pick<Writing, "wholeFrames" | "dateSystem">,
-  inspected: number | null,
+  inspected: AskYear,
 ): Estimate {
   const day = dayOfSerial(serial, writing.dateSystem);
   if (!Number.isInteger(serial))
     throw new Refusal(`the cell holds a date with an hour, ${showDay(day)}: type the count`);
-  return countOfDay(day, writing.wholeFrames, inspected);
+  return countOfDay(day, writing.wholeFrames, inspected());
 }
 
 /**
@@ -45,7 +47,7 @@ export function areRanges(serials: readonly number[], dateSystem: Writing["dateS
   const months = new Set<number>();
   for (const serial of serials) {
     try {
-      countOfSerial(serial, { wholeFrames: true, dateSystem }, null);
+      countOfSerial(serial, { wholeFrames: true, dateSystem }, () => null);
     } catch (error) {
       if (error instanceof Refusal) return false;
       throw error;
@@ -66,7 +68,7 @@ export function countOfDateText(
   words: readonly Token[],
   shown: string,
   wholeFrames: boolean,
-  inspected: number | null,
+  inspected: AskYear,
 ): Estimate | null {
   const full = fullDate(text);
   if (full)
@@ -74,18 +76,18 @@ export function countOfDateText(
       full.one,
       full.other,
       shown,
-      full.year === (inspected ?? full.year),
+      full.year === (inspected() ?? full.year),
       wholeFrames,
     );
   const parts = words.filter((w) => !["-", ".", "/", ",", "de"].includes(w.text));
   const [first, second, third, ...more] = parts;
   if (!first || !second || more.length > 0 || (third && third.kind !== "number")) return null;
-  const year = third ? Number(third.text) % 100 : null;
-  const sameYear = year === null || inspected === null || year === inspected % 100;
   const dayFirst = first.kind === "number";
   const month = monthOf(dayFirst ? second.text : first.text);
   const other = Number(dayFirst ? first.text : second.text);
   if (month === null || !Number.isInteger(other)) return null;
+  const year = third && Number(third.text) % 100;
+  const sameYear = year === undefined || year === (inspected() ?? year) % 100;
   return rangeOf(month, other, shown, sameYear, wholeFrames);
 }
 

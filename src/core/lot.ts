@@ -3,7 +3,7 @@ import { DEAD_OUT, NO_GRADE } from "./contract-check.js";
 import { gradeOf, gradesOf, requirementsOf, type Hive } from "./grade.js";
 import { firstOf } from "./listing.js";
 import { plural } from "./plural.js";
-import { Refusal } from "./refusal.js";
+import { quote, Refusal } from "./refusal.js";
 import { atLeast, atMost } from "./tolerance.js";
 
 /** One look into a hive of a lot. */
@@ -105,7 +105,10 @@ function judged(contract: Contract, look: Look): Judged {
 /** How a look stands among those into its hive: it counts, a later one does, or no day says which. */
 export type Turn = "counts" | "earlier" | "unclear";
 
-type Told = Pick<Look, "id" | "day">;
+interface Told extends Pick<Look, "id" | "day"> {
+  /** Where looks of several lots are held together: the same number in another is another hive. */
+  readonly lot?: string;
+}
 
 /** The looks into one hive: how many, the latest day, and how many there are of it. */
 interface Looks {
@@ -118,21 +121,28 @@ interface Looks {
 /** The turn of each look, in their order. */
 export function turnsOf(looks: readonly Told[]): Turn[] {
   const byHive = new Map<string, Looks>();
-  for (const { id, day } of looks) {
-    const known = byHive.get(id) ?? { all: 0, undated: 0, latest: -Infinity, ofLatest: 0 };
+  for (const look of looks) {
+    const { day } = look;
+    const hive = hiveOf(look);
+    const known = byHive.get(hive) ?? { all: 0, undated: 0, latest: -Infinity, ofLatest: 0 };
     known.all++;
     if (day === null) known.undated++;
     else if (day > known.latest) [known.latest, known.ofLatest] = [day, 1];
     else if (day === known.latest) known.ofLatest++;
-    byHive.set(id, known);
+    byHive.set(hive, known);
   }
-  return looks.map(({ id, day }) => {
-    const { all, undated, latest, ofLatest } = byHive.get(id)!;
+  return looks.map((look) => {
+    const { all, undated, latest, ofLatest } = byHive.get(hiveOf(look))!;
     if (all === 1) return "counts";
     if (undated > 0) return "unclear";
-    if (day! < latest) return "earlier";
+    if (look.day! < latest) return "earlier";
     return ofLatest === 1 ? "counts" : "unclear";
   });
+}
+
+/** A hive as messages name it, which tells it from every other. */
+function hiveOf({ id, lot }: Told): string {
+  return lot ? `${id} of lot ${quote(lot)}` : id;
 }
 
 /**
@@ -142,17 +152,19 @@ export function turnsOf(looks: readonly Told[]): Turn[] {
  */
 export function latestLooks<T extends Told>(looks: readonly T[]): T[] {
   const turns = turnsOf(looks);
-  const unclear = new Set(looks.flatMap(({ id }, i) => (turns[i] === "unclear" ? [id] : [])));
+  const unclear = new Set(
+    looks.flatMap((look, i) => (turns[i] === "unclear" ? [hiveOf(look)] : [])),
+  );
   if (unclear.size > 0) {
-    const [id, ...others] = unclear;
+    const [hive, ...others] = unclear;
     const more = others.length > 0 ? ` (and so do ${firstOf(others)})` : "";
     throw new Refusal(
-      `hive ${id} stands twice${more}: give each of its looks its own date, so that the later one counts`,
+      `hive ${hive} stands twice${more}: give each of its looks its own date, so that the later one counts`,
     );
   }
-  const byId = new Map(looks.map((look) => [look.id, look]));
-  looks.forEach((look, i) => turns[i] === "counts" && byId.set(look.id, look));
-  return [...byId.values()];
+  const byHive = new Map(looks.map((look) => [hiveOf(look), look]));
+  looks.forEach((look, i) => turns[i] === "counts" && byHive.set(hiveOf(look), look));
+  return [...byHive.values()];
 }
 
 function openedHive(contract: Contract, { id, pallet, hive }: Look): OpenedHive {

@@ -1,4 +1,4 @@
-import { countOfDateText, countOfSerial, isDateSerial } from "./date-count.js";
+import { countOfDateText, countOfSerial, isDateSerial, type AskYear } from "./date-count.js";
 import { readFigure } from "./figure.js";
 import { quote, Refusal } from "./refusal.js";
 import { PLAIN_WRITING, type Writing } from "./writing.js";
@@ -15,8 +15,8 @@ const LONGEST = 60;
  * @param kind - `count` in frames, 0 to 60; `percent`, 0 to 100; `eighths` of a side, 0 to 8;
  *   `amount` of anything, 0 to ten million
  * @param writing - decimal sign and the rest of how the sheet is written
- * @param inspected - year of the inspection, null where it is not known: a count that became a
- *   date carries the year in which it was typed
+ * @param inspected - asks for the year of the inspection: a count that became a date carries the
+ *   year in which it was typed
  * @returns low, middle and high in the kind's unit
  * @throws Refusal that quotes the text and says what was expected
  * @example read("7-8", "count") // { low: 7, middle: 7.5, high: 8, dead: false, note: "" }
@@ -25,7 +25,7 @@ export function read(
   cell: number | string,
   kind: Kind,
   writing: Writing = PLAIN_WRITING,
-  inspected: number | null = null,
+  inspected: AskYear = () => null,
 ): Estimate {
   if (typeof cell === "number") return readNumber(cell, kind, writing, inspected);
   if (cell.length > LONGEST) refuse(cell, kind);
@@ -41,12 +41,7 @@ export function read(
   return within(found, kind, quote(cell));
 }
 
-function readNumber(
-  value: number,
-  kind: Kind,
-  writing: Writing,
-  inspected: number | null,
-): Estimate {
+function readNumber(value: number, kind: Kind, writing: Writing, inspected: AskYear): Estimate {
   if (kind === "percent") {
     if (writing.percentsAs === "fraction") return within(exactly(value * 100), kind, `${value}`);
     refuseFraction(value);

@@ -6,6 +6,7 @@ import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
 import { TOLERANCE } from "./tolerance.js";
 import { PLAIN_WRITING } from "./writing.js";
+import { yesOrNo } from "./yes-no.js";
 
 /** The columns of a yard sheet. */
 export interface YardColumns {
@@ -15,6 +16,8 @@ export interface YardColumns {
   readonly doubts: readonly Doubt[];
   /** Columns that count again what the other columns of their role count, and how that is known. */
   readonly again: readonly Again[];
+  /** Columns headed as a date, such as `Opened`, that say yes or no of each hive and hold no role. */
+  readonly opened: readonly number[];
 }
 
 export interface Again {
@@ -37,7 +40,10 @@ const ROWS_OF_A_DOUBT = sources.rowsOfADoubt.value;
  */
 export function yardColumns(sheet: Cells, isCalculated: readonly boolean[] = []): YardColumns {
   const headings = (sheet[0] ?? []).map(headingOf);
-  const match = matchHeadings(headings);
+  const opened = headings.flatMap((heading, k) =>
+    matchHeadings([heading]).roles[0] === "date" && saysYesOrNo(sheet, k) ? [k] : [],
+  );
+  const match = matchHeadings(headings.map((heading, k) => (opened.includes(k) ? "" : heading)));
   const roles = [...match.roles];
   const doubts = [...match.doubts];
   const again: Again[] = [];
@@ -64,7 +70,24 @@ export function yardColumns(sheet: Cells, isCalculated: readonly boolean[] = [])
       roles[k] = null;
     }
   }
-  return { headings, roles, doubts, again };
+  return { headings, roles, doubts, again, opened };
+}
+
+/** Whether all that stands under a heading is yes or no. */
+function saysYesOrNo(sheet: Cells, k: number): boolean {
+  let isSaid = false;
+  for (let i = 1; i < sheet.length; i++) {
+    const cell = sheet[i]![k];
+    // Some hosts hand a blank on as 0.
+    if (isBlank(cell) || cell === 0) continue;
+    if (yesOrNo(cell) === null) return false;
+    isSaid = true;
+  }
+  return isSaid;
+}
+
+function isBlank(cell: unknown): boolean {
+  return cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
 }
 
 /** A heading as it is matched: a text, and blank where an error or nothing stands. */
@@ -130,8 +153,7 @@ type Count = number | "blank" | null;
 
 /** The middle of a count, null where it cannot be read: how it is written is not known here. */
 function countIn(cell: unknown): Count {
-  if (cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === ""))
-    return "blank";
+  if (isBlank(cell)) return "blank";
   if (typeof cell === "number" && !isDateSerial(cell)) return cell;
   if (typeof cell !== "number" && typeof cell !== "string") return null;
   for (const decimal of [".", ","] as const) {

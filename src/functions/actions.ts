@@ -49,7 +49,7 @@ export function actionReader(sheet: YardSheet): ActionReader {
 function eggsAt(column: HiveCells, i: number, writing: Writing): boolean | null {
   const cell = column.cell(i);
   if (typeof cell === "number" && cell > 0) {
-    return column.estimate(i, 0, "amount", writing, null)!.middle > 0;
+    return column.estimate(i, 0, "amount", writing)!.middle > 0;
   }
   return column.judged(i);
 }
@@ -58,7 +58,7 @@ function patternAt(column: HiveCells, i: number, writing: Writing): Signs["patte
   return signAt(column, i, (word) => {
     if (SOLID.has(word)) return "solid";
     if (SPOTTY.has(word)) return "spotty";
-    const fill = column.estimate(i, 0, "percent", writing, null)!;
+    const fill = column.estimate(i, 0, "percent", writing)!;
     if (fill.middle >= LEAST_FILL) return fill;
     throw new Refusal(
       `${quote(word)} stands where "solid", "spotty" or the percent of cells filled was expected`,
@@ -70,7 +70,7 @@ function droneAt(column: HiveCells, i: number, writing: Writing): Signs["drone"]
   return signAt(column, i, (word) => {
     if (NORMAL.has(word)) return "normal";
     const place = PLACES.find((known) => known === word);
-    return place ?? column.estimate(i, 0, "percent", writing, null)!;
+    return place ?? column.estimate(i, 0, "percent", writing)!;
   });
 }
 

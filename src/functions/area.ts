@@ -57,7 +57,7 @@ export function CELLS(
       const frames = boxFrames(sizes, cells.width, DEEP);
       const percent = counted === "eighths" ? 100 / 8 : 1;
       return eachCell(cells, (i, k) => {
-        const cover = scale(cells.estimate(i, k, counted, writing, null)!, percent);
+        const cover = scale(cells.estimate(i, k, counted, writing)!, percent);
         const perPercent = cellsOfSide(frames[k]!, 1, density[caste]) * ((fill ?? 100) / 100);
         return partOf(scale(cover, perPercent), part, writing);
       });
@@ -102,7 +102,7 @@ export function COVER(
       const frames = boxFrames(sizes, cells.width, DEEP);
       const unit = counted === "eighths" ? 8 / 100 : 1;
       return eachCell(cells, (i, k) => {
-        const amount = scale(cells.estimate(i, k, "amount", writing, null)!, 100 / (fill ?? 100));
+        const amount = scale(cells.estimate(i, k, "amount", writing)!, 100 / (fill ?? 100));
         const percent = (n: number): number => coverOfCells(frames[k]!, n, density[caste]) * unit;
         return partOf(map(amount, percent), part, writing);
       });
@@ -182,8 +182,8 @@ export function PATCH(
       checkRows([lengths, widths]);
       const side = sideArea(frame);
       return eachCell(lengths, (i, k) => {
-        const long = lengths.estimate(i, k, "amount", writing, null)!;
-        const wide = widths?.estimate(i, widths.width === 1 ? 0 : k, "amount", writing, null);
+        const long = lengths.estimate(i, k, "amount", writing)!;
+        const wide = widths?.estimate(i, widths.width === 1 ? 0 : k, "amount", writing);
         if (wide === null) throw new Refusal("the width is blank");
         const area = scale(wide === undefined ? long : patchOf(long, wide, shape), perUnit);
         if (!atMost(area.middle, side)) {

@@ -107,7 +107,7 @@ export function COVER_TO_BEES(
       const sides = are === "combs" ? 2 : 1;
       const percent = counted === "eighths" ? 100 / 8 : 1;
       const at = (i: number, k: number): Estimate => {
-        const cover = cells.estimate(i, k, counted, writing, null) ?? exactly(0);
+        const cover = cells.estimate(i, k, counted, writing) ?? exactly(0);
         return scale(beesOnSide(scale(cover, percent), each, frames[k]), sides);
       };
       if (give === "each") return eachCell(cells, (i, k) => partOf(at(i, k), part, writing));
@@ -157,7 +157,7 @@ export function BEE_WEIGHT(
     eachCell(cells, (i, k) => {
       const cell = cells.cell(i, k);
       if (typeof cell === "string") checkUnit(cell, from);
-      const amount = cells.estimate(i, k, "amount", writing, null)!;
+      const amount = cells.estimate(i, k, "amount", writing)!;
       return partOf(weighBees(amount, from, to, perPound), part, writing);
     }),
   );

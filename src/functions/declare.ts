@@ -17,6 +17,8 @@ export interface SheetFunction {
   readonly evaluate: (...values: never[]) => unknown[][];
   /** Spills a table that is read without the sheet beside it. */
   readonly table?: true;
+  /** Headings of the table's columns that hold days, as the workbook numbers them. */
+  readonly dates?: readonly string[];
 }
 
 export type Values<P extends readonly Parameter<unknown>[]> = {

@@ -9,7 +9,8 @@ import { dayAt } from "./dates.js";
 import { framesAt, standingAt } from "./look.js";
 import { refuseStrays } from "./lot-rows.js";
 import { checkSingle } from "./rows.js";
-import { yardSheet } from "./yard-sheet.js";
+import { remarkOnSums } from "./sum-rows.js";
+import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
 /** What a yard sheet says of the hives to be placed. */
 export interface SheetHives {
@@ -17,6 +18,8 @@ export interface SheetHives {
   readonly lots: readonly LotSize[];
   /** Lots of the sheet that are not asked for. */
   readonly leftOut: readonly string[];
+  /** What is to be said of rows that are no hives. */
+  readonly noHives: string;
   /** Dead hives, each with where it stands. */
   readonly dead: readonly string[];
 }
@@ -39,7 +42,8 @@ export function hivesOfSheet(
   sizes: HiveCells | null,
   single: boolean,
 ): SheetHives {
-  const listed = latestLooks(listedHives(yard, contract, single));
+  const sheet = yardSheet(yard);
+  const listed = latestLooks(listedHives(sheet, contract, single));
   const inSheet = [...new Set(listed.map((hive) => hive.lot))];
   const asked = lotsAsked(lots, sizes, inSheet);
   const names = asked.map(({ lot }) => lot);
@@ -47,15 +51,19 @@ export function hivesOfSheet(
   return {
     hives,
     lots: asked,
+    noHives: remarkOnSums(sheet),
     leftOut: inSheet.filter((lot) => !names.includes(lot)),
-    dead: hives
-      .filter((hive) => hive.dead)
-      .map(({ id, pallet }) => (pallet === null ? id : `${id} (pallet ${pallet})`)),
+    dead: hives.filter((hive) => hive.dead).map((hive) => `${hive.id}${placeOf(hive)}`),
   };
 }
 
-function listedHives(yard: unknown[][], contract: Contract, single: boolean): Listed[] {
-  const sheet = yardSheet(yard);
+/** Where a hive is to be found, as far as the sheet says it. */
+function placeOf({ lot, pallet }: Listed): string {
+  if (pallet !== null) return ` (pallet ${pallet})`;
+  return lot === "" ? "" : ` (${lotName(lot)})`;
+}
+
+function listedHives(sheet: YardSheet, contract: Contract, single: boolean): Listed[] {
   const looks = sheet.looks(contract);
   const ids = sheet.column("hive")!;
   const [lots, pallets, dates] = [

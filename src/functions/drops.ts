@@ -205,6 +205,7 @@ function remarkOf(spread: Spread, sheet: SheetHives, apart: boolean): string {
     sheet.dead.length > 0
       ? `dead: ${sheet.dead.join(", ")}; counted as 0, take them out or replace them before loading`
       : "",
+    sheet.noHives,
     sheet.leftOut.length > 0 ? `not placed: ${sheet.leftOut.join(", ")}` : "",
   );
 }

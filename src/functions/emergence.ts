@@ -119,7 +119,7 @@ function cellsIn(
   let total = 0;
   for (let i = 0; i < column.rows; i++) {
     if (column.isEmpty(i)) continue;
-    const cells = perUnit * sum(column.estimates(i, UNIT_KINDS[unit], writing, null)).middle;
+    const cells = perUnit * sum(column.estimates(i, UNIT_KINDS[unit], writing)).middle;
     column.named(i, 0, () => checkBrood(cells, frame, null, caste));
     total += cells;
   }
@@ -131,4 +131,5 @@ export const emergenceFunction: SheetFunction = {
   parameters,
   evaluate: EMERGENCE,
   table: true,
+  dates: ["Date"],
 };

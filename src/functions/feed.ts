@@ -1,3 +1,4 @@
+import type { AskYear } from "../core/date-count.js";
 import { DEEP } from "../core/comb.js";
 import { bees as beesOn } from "../core/bees.js";
 import { scale, sum, type Estimate } from "../core/estimate.js";
@@ -195,7 +196,7 @@ function perOfFeed(feed: Feed, give: Give | null): number {
 function targetAt(targets: HiveCells | null, i: number, unit: Weight, writing: Writing): Estimate {
   if (targets === null) return ENOUGH_IN_SPRING;
   if (targets.isEmpty(i)) throw new Refusal("the target is blank: write none for none", "unknown");
-  const target = weightsOrCounts(targets, i, unit, writing, null);
+  const target = weightsOrCounts(targets, i, unit, writing);
   return scale(sum(target), 1 / perPound(unit));
 }
 
@@ -204,7 +205,7 @@ function beesAt(
   i: number,
   unit: "frames" | "bees",
   writing: Writing,
-  year: number | null,
+  year: AskYear,
 ): Estimate {
   if (bees.isEmpty(i)) throw new Refusal("bees is blank, and the need hangs on them", "unknown");
   const figures = bees.estimates(i, unit === "frames" ? "count" : "amount", writing, year);
@@ -212,7 +213,7 @@ function beesAt(
 }
 
 function broodOf(column: HiveCells, i: number, writing: Writing): Estimate | null {
-  return column.isEmpty(i) ? null : sum(column.estimates(i, "count", writing, null));
+  return column.isEmpty(i) ? null : sum(column.estimates(i, "count", writing));
 }
 
 function openEnd(high: number | null, part: string): Cell {

@@ -49,7 +49,7 @@ export function FOOD(
     const percent = counted === "eighths" ? 100 / 8 : 1;
     const perGram = { g: 1, kg: 1 / 1000, lb: sources.poundsPerKilogram.value / 1000 }[unit];
     return eachCell(cells, (i, k) => {
-      const cover = scale(cells.estimate(i, k, counted, writing, null)!, percent);
+      const cover = scale(cells.estimate(i, k, counted, writing)!, percent);
       return partOf(scale(foodOnSide(cover, frames[k]!), perGram), part, writing);
     });
   });

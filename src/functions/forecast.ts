@@ -12,7 +12,7 @@ import { choice, frameSize, hives, number } from "./parameters.js";
 import { checkSingle } from "./rows.js";
 import { BROOD_UNITS, cellsAt, type BroodColumns } from "./stages.js";
 import { dateAt } from "./dates.js";
-import { writtenParameter } from "./written.js";
+import { writtenParameter, yearOfRow } from "./written.js";
 
 const PARTS = ["middle", "low", "high"] as const;
 
@@ -141,7 +141,7 @@ function hiveReader({
 }: Hives): (i: number, from: number, days: number) => Forecast {
   checkSingle([seen, brood.cover]);
   return (i, from, days) => {
-    const year = seen.year(i, writing);
+    const year = yearOfRow(seen, writing)(i);
     const { middle } = sum(bees.combs(i, writing, year));
     // A hive without bees raises none, whatever its brood.
     const stages = middle === 0 ? [] : cellsAt(brood, i, writing, year);
@@ -252,4 +252,5 @@ export const forecastDays: SheetFunction = {
   parameters: daysParameters,
   evaluate: FORECAST_DAYS,
   table: true,
+  dates: ["Date"],
 };

@@ -1,7 +1,7 @@
 import { absenceOf, type Absence } from "../core/absence.js";
 import { isOneBox } from "../core/boxes.js";
 import { refuseSeams, refuseTooMany } from "../core/combs-written.js";
-import { areRanges, isDateSerial } from "../core/date-count.js";
+import { areRanges, isDateSerial, type AskYear } from "../core/date-count.js";
 import { exactly, type Estimate } from "../core/estimate.js";
 import { asksWhetherSeen } from "../core/headings.js";
 import type { Kind } from "../core/kinds.js";
@@ -43,13 +43,14 @@ const NO = new Set([
 const NOT_SEEN = new Set(["no", "n", "false", "none"]);
 const NONE = exactly(0);
 const FRACTIONS: Writing = { ...PLAIN_WRITING, percentsAs: "fraction" };
+/** A year in full, or two digits behind a day and a month. */
+const YEAR = /(?:^|\D)(20\d\d)(?:\D|$)|[^/. -][/. -]+[^/. -]+[/. -]+(\d\d)$/;
 const UNJUDGED = new Set(["?", "q?", "not seen", "not looked", "cells", "queen cells", "qc"]);
 
 /** What texts were read as, for as long as they are read in the same way. */
 interface TextsRead {
   readonly kind: Kind | null;
   readonly writing: Writing | null;
-  readonly year: number | null;
   readonly texts: Map<string, Estimate>;
 }
 
@@ -71,7 +72,7 @@ export class HiveCells {
   private readonly absencesRead = new Map<string, Absence | null>();
   private readonly datesSeen = new Map<string, boolean>();
   private readonly fractionsSeen = new Map<number, boolean>();
-  private textsRead: TextsRead = { kind: null, writing: null, year: null, texts: new Map() };
+  private textsRead: TextsRead = { kind: null, writing: null, texts: new Map() };
 
   /** @param block - the cells; of a sheet all of it, which is not copied, its heading row first */
   constructor(
@@ -140,13 +141,7 @@ export class HiveCells {
   }
 
   /** The figure of a cell, null where it is blank. */
-  estimate(
-    i: number,
-    k: number,
-    kind: Kind,
-    writing: Writing,
-    year: number | null,
-  ): Estimate | null {
+  estimate(i: number, k: number, kind: Kind, writing: Writing, year?: AskYear): Estimate | null {
     const cell = this.cell(i, k);
     if (cell === null) return null;
     try {
@@ -167,21 +162,25 @@ export class HiveCells {
   }
 
   /** A yard sheet says the same few texts over and over: each is read once. */
-  private textRead(text: string, kind: Kind, writing: Writing, year: number | null): Estimate {
+  private textRead(text: string, kind: Kind, writing: Writing, year?: AskYear): Estimate {
     const { textsRead: known } = this;
-    if (known.kind !== kind || known.writing !== writing || known.year !== year) {
-      this.textsRead = { kind, writing, year, texts: new Map() };
+    if (known.kind !== kind || known.writing !== writing) {
+      this.textsRead = { kind, writing, texts: new Map() };
     }
     const { texts } = this.textsRead;
     const before = texts.get(text);
     if (before !== undefined) return before;
-    const estimate = read(text, kind, writing, year);
-    texts.set(text, estimate);
+    let isOfItsRow = false;
+    const estimate = read(text, kind, writing, () => {
+      isOfItsRow = true;
+      return year?.() ?? null;
+    });
+    if (!isOfItsRow) texts.set(text, estimate);
     return estimate;
   }
 
   /** Every figure of a row; a blank box beside a filled one holds none. */
-  estimates(i: number, kind: Kind, writing: Writing, year: number | null): Estimate[] {
+  estimates(i: number, kind: Kind, writing: Writing, year?: AskYear): Estimate[] {
     const figures: Estimate[] = [];
     for (let k = 0; k < this.width; k++) {
       figures.push(this.estimate(i, k, kind, writing, year) ?? NONE);
@@ -190,7 +189,7 @@ export class HiveCells {
   }
 
   /** Counts of combs, a box a column: not of seams, and no more than a hive has. */
-  combs(i: number, writing: Writing, year: number | null): Estimate[] {
+  combs(i: number, writing: Writing, year?: AskYear): Estimate[] {
     const figures = this.estimates(i, "count", writing, year);
     let k = 0;
     try {
@@ -212,7 +211,7 @@ export class HiveCells {
   cover(i: number, k: number, writing: Writing): Estimate | null {
     const cell = this.raw(i, k);
     const isFraction = typeof cell === "number" && cell > 0 && cell <= 1 && this.areFractions(k);
-    return this.estimate(i, k, "percent", isFraction ? FRACTIONS : writing, null);
+    return this.estimate(i, k, "percent", isFraction ? FRACTIONS : writing);
   }
 
   private areFractions(k: number): boolean {
@@ -257,7 +256,7 @@ export class HiveCells {
       if (isDateSerial(cell)) return dayOfSerial(cell, writing.dateSystem).year;
       if (Number.isInteger(cell) && cell >= 2000 && cell < 2100) return cell;
     }
-    const [, long, short] = /(?:^|\D)(20\d\d)(?:\D|$)|[/. -](\d\d)$/.exec(String(cell)) ?? [];
+    const [, long, short] = YEAR.exec(String(cell)) ?? [];
     if (typeof cell === "string" && (long ?? short))
       return long ? Number(long) : 2000 + Number(short);
     return this.named(i, 0, () => {

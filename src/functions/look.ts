@@ -6,12 +6,15 @@ import { exactly, sum, type Estimate } from "../core/estimate.js";
 import type { Hive } from "../core/grade.js";
 import { framesOfBees, type BeeColumns } from "../core/strength.js";
 import type { StoresUnit } from "../core/stores.js";
+import type { AskYear } from "../core/date-count.js";
 import type { Writing } from "../core/writing.js";
+import { yesOrNo } from "../core/yes-no.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { CellError, isBlankOrZero, toCellError } from "./cells.js";
 import { refuseOneLookOfPairs } from "./both-looks.js";
 import type { HiveCells } from "./hive-cells.js";
 import { checkUnitsWritten } from "./stores-unit.js";
+import { yearOfRow } from "./written.js";
 
 /** The columns of a sheet that say how a hive was found; null for what the sheet does not have. */
 export interface LookColumns {
@@ -24,6 +27,8 @@ export interface LookColumns {
   readonly queen: HiveCells | null;
   readonly stores: HiveCells | null;
   readonly inspected: HiveCells | null;
+  /** Where the sheet may say that a hive was not opened: a column of yes and no, or the dates. */
+  readonly opened: HiveCells | null;
   /** The frame in each box, of the bees' columns and of the brood's. */
   readonly beeFrames: (contract: Contract) => readonly FrameSize[];
   readonly broodFrames: (contract: Contract) => readonly FrameSize[];
@@ -36,13 +41,26 @@ export interface LookColumns {
  * How the hive of a named row stands: opened, listed and not opened, or no longer in the lot. Bees
  * that are blank were not looked for; a 0 is none.
  *
- * @throws Refusal where the bees are blank and the hive was looked into all the same
+ * @throws Refusal where the bees say that it was opened and another column that it was not, or the
+ *   other way round
  */
-export function standingAt({ bees, brood, queen }: LookColumns, i: number): "opened" | Absence {
+export function standingAt(columns: LookColumns, i: number): "opened" | Absence {
+  const { bees, brood, queen, opened } = columns;
   const absence = bees.absence(i);
   if (absence !== null) return absence;
-  if (!bees.isBlank(i)) return "opened";
-  const judged = [brood, queen].find((column) => column !== null && !column.isUncounted(i));
+  if (!bees.isBlank(i)) {
+    if (opened === null || yesOrNo(opened.cell(i)) !== false) return "opened";
+    if (bees.isEmpty(i)) return "not opened";
+    return opened.named(i, 0, () => {
+      throw new Refusal(
+        `no, and ${quote(bees.name)} is not blank: write yes where the hive was opened, and no ` +
+          "bees where nobody looked",
+      );
+    });
+  }
+  const judged =
+    [brood, queen].find((column) => column !== null && !column.isUncounted(i)) ??
+    (yesOrNo(opened?.raw(i)) === true ? opened : null);
   if (!judged) return "not opened";
   return bees.named(i, 0, () => {
     throw new Refusal(
@@ -54,7 +72,7 @@ export function standingAt({ bees, brood, queen }: LookColumns, i: number): "ope
 
 /** Reads one row as a hive under a contract, by whose terms its figures are written. */
 export function hiveAt(columns: LookColumns, i: number, contract: Contract): Hive {
-  const year = columns.inspected?.year(i, contract) ?? null;
+  const year = yearAt(columns, i, contract);
   const frames = framesAt(columns, i, contract);
   return {
     frames,
@@ -72,7 +90,7 @@ function storesIfAsked(
   columns: LookColumns,
   i: number,
   contract: Contract,
-  year: number | null,
+  year: AskYear,
 ): Estimate | null {
   const isAsked = !columns.bees.isOfSheet || contract.stores > 0;
   return readIf(isAsked, () => storesAt(columns, i, contract, year));
@@ -81,9 +99,9 @@ function storesIfAsked(
 /** What is wrong with a row that cannot be read, each of its parts looked at by itself. */
 export function faultsAt(columns: LookColumns, i: number, contract: Contract): CellError[] {
   const faults = new Map<string, CellError>();
-  const look = (part: (year: number | null) => unknown): void => {
+  const look = (part: (year: AskYear) => unknown): void => {
     try {
-      part(columns.inspected?.year(i, contract) ?? null);
+      part(yearAt(columns, i, contract));
     } catch (caught) {
       const error = toCellError(caught, "");
       faults.set(error.message, error);
@@ -109,9 +127,15 @@ function readIf<T>(isAsked: boolean, read: () => T): T | null {
   }
 }
 
+/** Of a sheet asked for only where a count became a date: nothing else hangs on it there. */
+function yearAt({ bees, inspected }: LookColumns, i: number, contract: Contract): AskYear {
+  const yearOf = yearOfRow(inspected, contract);
+  return bees.isOfSheet ? () => yearOf(i)() : yearOf(i);
+}
+
 /** Frames of bees of a row, in the contract's frame. */
 export function framesAt(columns: LookColumns, i: number, contract: Contract): Estimate {
-  const year = columns.inspected?.year(i, contract) ?? null;
+  const year = yearAt(columns, i, contract);
   const { bees, beesAre } = columns;
   const counts =
     beesAre === "boxes"
@@ -135,7 +159,7 @@ function broodAt(
   { brood, cover, broodIsCombs, broodFrames, blankIsNone }: LookColumns,
   i: number,
   contract: Contract,
-  year: number | null,
+  year: AskYear,
 ): Brood | null {
   if (brood === null || (!blankIsNone && brood.isEmpty(i))) return null;
   const boxes = brood.combs(i, contract, year);
@@ -178,7 +202,7 @@ function storesAt(
   { stores, storesUnit: unitFor, blankIsNone }: LookColumns,
   i: number,
   contract: Contract,
-  year: number | null,
+  year: AskYear,
 ): Estimate | null {
   if (stores === null) return null;
   if (stores.isEmpty(i)) return blankIsNone ? exactly(0) : null;

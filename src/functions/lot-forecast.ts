@@ -9,7 +9,7 @@ import { answer, optional, type SheetFunction } from "./declare.js";
 import { dateOf } from "./dates.js";
 import { layingParameter, seasonParameter, trustIn } from "./forecast-cells.js";
 import { HiveCells } from "./hive-cells.js";
-import { hivesListed, looksOfSheet } from "./lot-sheet.js";
+import { lotInSheet } from "./lot-sheet.js";
 import { block, number, text } from "./parameters.js";
 
 const parameters = [
@@ -74,8 +74,8 @@ export function LOT_FORECAST(
     values,
     (yard, on, size, terms, name, lotName, season, laying, space) => {
       const contract = contractNamed(terms, name);
-      const looks = looksOfSheet(yard, contract, lotName);
-      const inLot = size ?? hivesListed(yard, contract, lotName);
+      const { looks, listed, leftOut } = lotInSheet(yard, contract, lotName);
+      const inLot = size ?? listed();
       const asked = contract.averageFrames;
       const rows = datesOf(on, contract).map((date): Cell[] => {
         const told = known(() =>
@@ -94,7 +94,7 @@ export function LOT_FORECAST(
           asked === 0 ? "none" : asked,
           told.met === null ? "not asked" : told.met ? "met" : "not met",
           told.chance === null ? "" : 100 * told.chance,
-          noteOn(told, laying, space),
+          together(noteOn(told, laying, space), leftOut),
         ];
       });
       return [HEADINGS, ...rows];
@@ -142,4 +142,5 @@ export const lotForecastFunction: SheetFunction = {
   parameters,
   evaluate: LOT_FORECAST,
   table: true,
+  dates: ["Date"],
 };

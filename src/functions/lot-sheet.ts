@@ -6,10 +6,11 @@ import { dayAt } from "./dates.js";
 import { Faults } from "./faults.js";
 import { faultsAt, hiveAt, standingAt, type LookColumns } from "./look.js";
 import { rowsOfLot } from "./lot-rows.js";
+import { remarkOnSums } from "./sum-rows.js";
 import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
 /**
- * The opened hives of one lot of a yard sheet.
+ * The opened hives of one lot of a yard sheet, and what is to be said of its rows that are no hives.
  *
  * @param lot - the lot's name in the sheet's lot column; null takes every row
  * @param size - hives in the lot, opened or not; null where all of them stand in the sheet
@@ -19,9 +20,30 @@ export function lotOfSheet(
   contract: Contract,
   lot: string | null,
   size: number | null,
-): Lot {
+): { lot: Lot; leftOut: string } {
   const found = find(yard, contract, lot);
-  return lotOf(contract, readLooks(found), size ?? listedIn(found));
+  return {
+    lot: lotOf(contract, readLooks(found), size ?? listedIn(found)),
+    leftOut: remarkOnSums(found.sheet),
+  };
+}
+
+/** What a yard sheet says of one lot, before a contract counts it. */
+export interface LotInSheet {
+  readonly looks: readonly SheetLook[];
+  /** Hives of it that stand in the sheet, opened or not, each once. */
+  readonly listed: () => number;
+  /** What is to be said of rows that are no hives. */
+  readonly leftOut: string;
+}
+
+export function lotInSheet(yard: unknown[][], contract: Contract, lot: string | null): LotInSheet {
+  const found = find(yard, contract, lot);
+  return {
+    looks: [...readLooks(found)],
+    listed: () => listedIn(found),
+    leftOut: remarkOnSums(found.sheet),
+  };
 }
 
 /** Hives of a lot that stand in the sheet, opened or not, each once. */

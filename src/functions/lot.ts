@@ -3,8 +3,6 @@ import { answer, optional, type SheetFunction } from "./declare.js";
 import { countLines, gradeLines, payLines, sureLines } from "./lot-lines.js";
 import { lotOfSheet } from "./lot-sheet.js";
 import { block, confidence, number, text } from "./parameters.js";
-import { remarkOnSums } from "./sum-rows.js";
-import { yardSheet } from "./yard-sheet.js";
 
 const parameters = [
   block("yard"),
@@ -48,9 +46,9 @@ export function LOT(
   const values = [yard, lot_size, terms, contract, lot, delivered, confidence];
   return answer(parameters, values, (yard, size, terms, name, lotName, delivered, confidence) => {
     const contract = contractNamed(terms, name);
-    const lot = lotOfSheet(yard, contract, lotName, size);
+    const { lot, leftOut } = lotOfSheet(yard, contract, lotName, size);
     const lines = [
-      ...countLines(contract, lot, remarkOnSums(yardSheet(yard))),
+      ...countLines(contract, lot, leftOut),
       ...sureLines(contract, lot, confidence),
       ...gradeLines(contract, lot),
       ...payLines(contract, lot, delivered),

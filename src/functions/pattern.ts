@@ -119,7 +119,7 @@ export function PATTERN(fill: unknown[][], part?: unknown, written?: unknown): u
     checkSingle([fills]);
     const parts = part === "all" ? PATTERN_PARTS : [part];
     return eachHive([fills], parts.length, (i) => {
-      const brood = solidness(fills.estimate(i, 0, "percent", writing, null)!);
+      const brood = solidness(fills.estimate(i, 0, "percent", writing)!);
       return parts.map((p): Cell => brood[p]);
     });
   });

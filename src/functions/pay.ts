@@ -108,13 +108,22 @@ export function LOT_PAY(
       throw new Refusal("delivered: give lot_size too, the hives that were agreed");
     }
     const contract = contractNamed(terms, name);
-    const lot = lotOfSheet(yard, contract, lotName, size);
-    return settlement(contract, lot, delivered);
+    const { lot, leftOut } = lotOfSheet(yard, contract, lotName, size);
+    return settlement(contract, lot, delivered, leftOut);
   });
 }
 
-/** The lines of a settlement under their headings: line, quantity, rate, amount. */
-export function settlement(contract: Contract, lot: Lot, delivered: number | null): Cell[][] {
+/**
+ * The lines of a settlement under their headings: line, quantity, rate, amount.
+ *
+ * @param leftOut - what is to be said of rows of the sheet that are no hives, where nothing else says it
+ */
+export function settlement(
+  contract: Contract,
+  lot: Lot,
+  delivered: number | null,
+  leftOut = "",
+): Cell[][] {
   const pay = lotPay(contract, lot, delivered);
   const { deposit: percent, balanceDays: days, currency } = contract;
   const due = days > 0 ? `, due ${plural(days, "day")} after the inspection` : "";
@@ -124,6 +133,7 @@ export function settlement(contract: Contract, lot: Lot, delivered: number | nul
     ["hives agreed", lot.size, "", ""],
     ...(delivered === null ? [] : [["hives delivered", delivered, "", ""]]),
     ["hives opened", lot.hives.length, "", ""],
+    ...(leftOut === "" ? [] : [[leftOut, "", "", ""]]),
     ...pay.lines.map(({ label, quantity, rate, amount }) =>
       quantity === 0 && rate === 0 ? [label, "", "", amount] : [label, quantity, rate, amount],
     ),

@@ -70,7 +70,7 @@ export function HIVES_NEEDED(
       const own = ownRateOf(unit, crops, ownRate, framesRate, framesEach);
       const parts = part === "all" ? PARTS : [part];
       return eachHive([areas, crops], parts.length, (i) => {
-        const area = areas.estimate(i, 0, "amount", writing, null)!;
+        const area = areas.estimate(i, 0, "amount", writing)!;
         const acres = scale(area, acresIn(unit));
         const { least, most, note } = own ?? cropAt(crops!, i);
         const middle = (least + most) / 2;

@@ -31,5 +31,5 @@ export function checkSingle(columns: readonly (HiveCells | null)[]): void {
 /** The middle of an amount, its boxes added; null where nothing is written, or only a 0. */
 export function amountAt(column: HiveCells | null, i: number, writing: Writing): number | null {
   if (column === null || column.isEmpty(i)) return null;
-  return sum(column.estimates(i, "amount", writing, null)).middle;
+  return sum(column.estimates(i, "amount", writing)).middle;
 }

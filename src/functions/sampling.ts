@@ -1,6 +1,7 @@
 import type { Contract } from "../core/contract.js";
 import type { Lot } from "../core/lot.js";
 import { plural } from "../core/plural.js";
+import { together } from "../core/together.js";
 import { Refusal } from "../core/refusal.js";
 import { lotAverage, lotChance } from "../core/sampling.js";
 import { sources } from "../core/sources.js";
@@ -56,9 +57,9 @@ export function LOT_CHANCE(
   const values = [yard, lot_size, terms, contract, lot, part];
   return answer(chanceParameters, values, (yard, size, terms, name, lotName, part) => {
     const contract = contractNamed(terms, name);
-    const lot = lotOfSheet(yard, contract, lotName, size);
+    const { lot, leftOut } = lotOfSheet(yard, contract, lotName, size);
     const chance = lotChance(contract, lot);
-    const note = chanceNote(contract, lot);
+    const note = together(chanceNote(contract, lot), leftOut);
     return [{ chance: [chance], note: [note], all: [chance, note] }[part]];
   });
 }
@@ -117,7 +118,7 @@ export function TO_OPEN(
     values,
     (margin, size, spread, yard, terms, name, lotName, confidence) => {
       const contract = terms === null && name === null ? null : contractNamed(terms, name);
-      const { plan, opened } = planOf(contract, yard, lotName, size, spread);
+      const { plan, opened, leftOut } = planOf(contract, yard, lotName, size, spread);
       const { units, hives, margin: reached } = toOpen(plan, margin, confidence);
       const byPallet = plan.kind === "pallets";
       const pallets: Row[] = byPallet
@@ -132,7 +133,11 @@ export function TO_OPEN(
       return [
         ["Hives to open", hives, `in all, of ${size} in the lot`],
         ...pallets,
-        ["Still to open", Math.max(0, hives - opened), `${opened} opened so far`],
+        [
+          "Still to open",
+          Math.max(0, hives - opened),
+          together(`${opened} opened so far`, leftOut),
+        ],
         ["Margin, frames", reached, `either way, at ${confidence} %; ${margin} asked`],
         ["Spread, frames", plan.spread, spreadRemark(plan, opened)],
         ["Note", "", noteOn(units, plan)],
@@ -147,12 +152,12 @@ function planOf(
   lotName: string | null,
   size: number,
   spread: number | null,
-): { plan: Plan; opened: number } {
+): { plan: Plan; opened: number; leftOut: string } {
   if (!Number.isInteger(size)) throw new Refusal(`lot_size: ${size} is no whole number of hives`);
-  if (yard === null) return { plan: planOfSpread(contract, size, spread), opened: 0 };
+  if (yard === null) return { plan: planOfSpread(contract, size, spread), opened: 0, leftOut: "" };
   if (contract === null) throw new Refusal("contract: left out, and it says how the hives count");
-  const lot = lotOfSheet(yard, contract, lotName, size);
-  return { plan: planOfLot(contract, lot, spread), opened: lot.hives.length };
+  const { lot, leftOut } = lotOfSheet(yard, contract, lotName, size);
+  return { plan: planOfLot(contract, lot, spread), opened: lot.hives.length, leftOut };
 }
 
 function spreadRemark({ spreadFrom, kind }: Plan, opened: number): string {

@@ -56,7 +56,7 @@ function isCount(cell: unknown): boolean {
   if (typeof cell !== "string" || cell.trim() === "") return false;
   return ([".", ","] as const).some((decimal) => {
     try {
-      read(cell, "count", { ...PLAIN_WRITING, decimal }, null);
+      read(cell, "count", { ...PLAIN_WRITING, decimal });
       return true;
     } catch (error) {
       if (error instanceof Refusal) return false;

@@ -1,3 +1,4 @@
+import type { AskYear } from "../core/date-count.js";
 import { broodOfBoxes, cellsOfBrood } from "../core/brood.js";
 import type { FrameSize } from "../core/comb.js";
 import { ofAllStages, type BroodInStage } from "../core/emergence.js";
@@ -42,7 +43,7 @@ export function cellsAt(
   columns: BroodColumns,
   i: number,
   writing: Writing,
-  year: number | null,
+  year: AskYear,
 ): BroodInStage[] {
   const { brood, cover, open, eggs } = columns;
   if ([brood, open, eggs].every((column) => column === null || column.isEmpty(i))) {
@@ -65,7 +66,7 @@ function inCells(
   { unit, frame, fill }: BroodColumns,
   i: number,
   writing: Writing,
-  year: number | null,
+  year: AskYear,
 ): number {
   if (column.isEmpty(i)) return 0;
   const figures = column.estimates(i, UNIT_KINDS[unit], writing, year);

@@ -9,7 +9,7 @@ import { atLeast } from "../core/tolerance.js";
 import { CellError } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { countLines, saysFees, sureLines, type LotLine } from "./lot-lines.js";
-import { hivesListed, looksOfSheet } from "./lot-sheet.js";
+import { lotInSheet } from "./lot-sheet.js";
 import { settlement } from "./pay.js";
 import { chanceNote } from "./sampling.js";
 import { chartOf, computedOf, hivesSection } from "./statement-hives.js";
@@ -27,8 +27,6 @@ import {
   type Piece,
 } from "./statement-rows.js";
 import { termsSection } from "./statement-terms.js";
-import { remarkOnSums } from "./sum-rows.js";
-import { yardSheet } from "./yard-sheet.js";
 
 /** The word of each party by which the hives were drawn. */
 export type Words = readonly [one: string, other: string];
@@ -73,8 +71,8 @@ export function lotStatement(ask: StatementAsk): Statement {
     throw new Refusal("delivered: give the size of the lot too, the hives that were agreed");
   }
   const contract = contractNamed(terms, ask.contract);
-  const looks = looksOfSheet(yard, contract, ask.lot);
-  const lot = lotOf(contract, looks, size ?? hivesListed(yard, contract, ask.lot));
+  const { looks, listed, leftOut } = lotInSheet(yard, contract, ask.lot);
+  const lot = lotOf(contract, looks, size ?? listed());
   const latest = latestLooks(looks);
   const days = daysOf(contract, latest);
   const rows = latest.map((look) => look.row);
@@ -83,7 +81,7 @@ export function lotStatement(ask: StatementAsk): Statement {
     settlement: [
       factsSection(ask, contract, days),
       pickedSection(ask, contract),
-      contractSection(contract, lot, remarkOnSums(yardSheet(yard))),
+      contractSection(contract, lot, leftOut),
       sureSection(contract, lot),
       paySection(contract, lot, delivered, days),
       cautions,

@@ -1,3 +1,4 @@
+import type { AskYear } from "../core/date-count.js";
 import { DEEP, type FrameSize } from "../core/comb.js";
 import { scale, sum, type Estimate } from "../core/estimate.js";
 import { quote, Refusal } from "../core/refusal.js";
@@ -120,7 +121,7 @@ function storesAt(
   tare: HiveCells | null,
   frames: readonly FrameSize[],
   writing: Writing,
-  year: number | null,
+  year: AskYear,
 ): Estimate {
   const boxes = weightsOrCounts(cells, i, counted, writing, year);
   if (tare === null) return sum(boxes.map((box, k) => storesInPounds(box, counted, frames[k]!)));
@@ -139,7 +140,7 @@ export function weightsOrCounts(
   i: number,
   unit: StoresUnit,
   writing: Writing,
-  year: number | null,
+  year?: AskYear,
 ): Estimate[] {
   checkUnitsWritten(cells, i, unit);
   const figures = cells.estimates(i, unit === "frames" ? "count" : "amount", writing, year);

@@ -47,6 +47,7 @@ export function underContract(
     queen,
     stores,
     inspected,
+    opened: null,
     beeFrames: sizes(bees),
     broodFrames: sizes(brood),
     storesUnit: (contract) => contract.storesUnit,

@@ -9,7 +9,7 @@ import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
 import { onceEach } from "./frames.js";
-import { hivesListed, looksOfSheet } from "./lot-sheet.js";
+import { lotInSheet } from "./lot-sheet.js";
 import { block, number, text } from "./parameters.js";
 
 const parameters = [
@@ -22,12 +22,19 @@ const parameters = [
   text("lot"),
 ] as const;
 
+/** The lot as a contract counts it, and what is to be said of rows of the sheet that are no hives. */
+interface Judged {
+  readonly lot: Lot;
+  readonly leftOut: string;
+}
+
 /** What the lot comes to with one value in the term. */
 interface Outcome {
   readonly count: LotCount;
   /** Null where the contract does not say what is paid: then `open` asks for it. */
   readonly pay: number | null;
   readonly open: CellError | null;
+  readonly leftOut: string;
 }
 
 /**
@@ -61,11 +68,10 @@ export function WHAT_IF(
   const args = [yard, term, values, lot_size, terms, contract, lot];
   return answer(parameters, args, (yard, term, values, size, terms, name, lotName) => {
     const now = contractNamed(terms, name);
-    const looksOnce = onceEach((contract: Contract) => looksOfSheet(yard, contract, lotName));
-    const judge = (contract: Contract): Lot => {
-      const readAs = leavesReading(term) ? now : contract;
-      const inLot = size ?? hivesListed(yard, readAs, lotName);
-      return lotOf(contract, looksOnce(readAs), inLot);
+    const readOnce = onceEach((contract: Contract) => lotInSheet(yard, contract, lotName));
+    const judge = (contract: Contract): Judged => {
+      const { looks, listed, leftOut } = readOnce(leavesReading(term) ? now : contract);
+      return { lot: lotOf(contract, looks, size ?? listed()), leftOut };
     };
     const judgeNow = onceEach(judge);
     const outcomes = values.flat().map((value): Outcome | CellError => {
@@ -82,12 +88,13 @@ export function WHAT_IF(
   });
 }
 
-function outcomeOf(contract: Contract, lot: Lot): Outcome {
+function outcomeOf(contract: Contract, { lot, leftOut }: Judged): Outcome {
   const count = countLot(contract, lot);
   try {
-    return { count, pay: lotPay(contract, lot, null).total, open: null };
+    return { count, pay: lotPay(contract, lot, null).total, open: null, leftOut };
   } catch (error) {
-    return { count, pay: null, open: new CellError("#N/A", toCellError(error, "").message) };
+    const open = new CellError("#N/A", toCellError(error, "").message);
+    return { count, pay: null, open, leftOut };
   }
 }
 
@@ -104,7 +111,7 @@ function table(
       const note = outcome.message || `an error stands there, ${outcome.code}`;
       return [value, ...Array<Cell>(grades.length + 4).fill(outcome), note];
     }
-    const { count, pay, open } = outcome;
+    const { count, pay, open, leftOut } = outcome;
     return [
       value,
       count.met ? "met" : "not met",
@@ -112,7 +119,7 @@ function table(
       ...grades.map((grade) => count.grades.get(grade) ?? 0),
       pay ?? open!,
       change(outcomes[i - 1], pay),
-      together(reason(count), open?.message ?? ""),
+      together(reason(count), open?.message ?? "", leftOut),
     ];
   });
   const pay = currency === "" ? "Pay" : `Pay, ${currency}`;

@@ -1,3 +1,4 @@
+import type { AskYear } from "../core/date-count.js";
 import { print, type Estimate } from "../core/estimate.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
@@ -33,12 +34,12 @@ function readWriting(value: unknown): Writing {
   }, PLAIN_WRITING);
 }
 
-/** The year of each row's inspection, null where it is not said. */
-export function yearOfRow(
-  inspected: HiveCells | null,
-  writing: Writing,
-): (i: number) => number | null {
-  return (i) => inspected?.year(i, writing) ?? null;
+/** The year of each row's inspection: as an argument it is read in every row, and refused there. */
+export function yearOfRow(inspected: HiveCells | null, writing: Writing): (i: number) => AskYear {
+  return (i) => {
+    const year = inspected?.year(i, writing) ?? null;
+    return () => year;
+  };
 }
 
 /** The parts of an estimate that a caller may ask for. */

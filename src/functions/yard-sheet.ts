@@ -58,7 +58,7 @@ const SIGN_NAMES: Readonly<Record<Sign, string>> = {
  * @throws Refusal that names the heading that is missing or may be meant
  */
 export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
-  const { headings, roles, doubts } = yardColumns(cells);
+  const { headings, roles, doubts, opened } = yardColumns(cells);
   const columnsOf = (role: Role): number[] => roles.flatMap((r, i) => (r === role ? [i] : []));
 
   const missing = (role: Role, example: string): never => {
@@ -137,6 +137,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
         queen: column("queen"),
         stores: column("stores"),
         inspected: column("date"),
+        opened: opened.length === 1 ? pick(opened) : column("date"),
         beeFrames: sizes(bees),
         broodFrames: sizes(brood),
         storesUnit: onceEach((contract: Contract) => storesUnitFor(column("stores"), contract)),

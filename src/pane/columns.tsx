@@ -43,6 +43,7 @@ export function Columns() {
       <p class="quiet">{hives === 0 ? texts.columns.noHives : texts.columns.hives(hives)}</p>
       <Holds
         yard={yard}
+        terms={sheets.value.terms}
         sign={sheets.value.sign}
         choices={choices}
         choose={(choices) => setSaid({ of, choices })}

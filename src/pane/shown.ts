@@ -1,4 +1,4 @@
-import { dayOfSerial, showDay } from "../core/serial.js";
+import { dayOfSerial, showDay, type DateSystem } from "../core/serial.js";
 import { CellError, isBlank } from "../functions/cells.js";
 
 /** A number as people read it: thousands apart and whole, less with few places. */
@@ -8,14 +8,20 @@ export function shownNumber(value: number, sign: "." | ",", most = 2): string {
 }
 
 /** `22 Mar 2026`, from a day as workbooks number it. */
-export function shownDay(serial: number): string {
-  return showDay(dayOfSerial(serial));
+export function shownDay(serial: number, system?: DateSystem): string {
+  return showDay(dayOfSerial(serial, system));
 }
 
 /** A cell as the sheet shows it, near enough to be known again. */
-export function shownCell(value: unknown, sign: "." | ",", format = "General"): string {
+export function shownCell(
+  value: unknown,
+  sign: "." | ",",
+  format = "General",
+  system?: DateSystem,
+): string {
   if (value instanceof CellError) return value.code;
-  if (typeof value === "number") return isDay(format) ? shownDay(value) : shownNumber(value, sign);
+  if (typeof value === "number")
+    return isDay(format) ? shownDay(value, system) : shownNumber(value, sign);
   return isBlank(value) ? "" : String(value);
 }
 

@@ -43,3 +43,31 @@ it.each([
 it.each(["GRADE", "FORECAST", "HIVE_CHECK", "SOURCES"])("what %s spills is not", (id) => {
   expect(statements(spilling(`COMB.${id}(A1:B9)`), 80)).toEqual([]);
 });
+
+/** A workbook with a forecast in D1, whose second row holds a day. */
+function forecasting(heading: string, day: number, date1904: boolean, id = "LOT_FORECAST"): string {
+  const workbook = new Workbook();
+  workbook.properties.date1904 = date1904;
+  const sheet = workbook.addWorksheet("Yard");
+  sheet.getCell("D1").value = {
+    formula: `COMB.${id}(A1:B9)`,
+    shareType: "array",
+    ref: "D1:D2",
+    isDynamicArray: true,
+    result: heading,
+  };
+  sheet.getCell("D2").value = day;
+  return statements(workbook, 80).join("\n");
+}
+
+// 46110 is 29 March 2026 where days are numbered from 1900, and 1,462 less where from 1904.
+it("prints the days of a table as the workbook numbers them", () => {
+  expect(forecasting("Date", 46110, false)).toContain("29 Mar 2026");
+  expect(forecasting("Date", 46110 - 1462, true)).toContain("29 Mar 2026");
+  expect(forecasting("Date", 46110 - 1462, true, "EMERGENCE")).toContain("29 Mar 2026");
+});
+
+it("takes for days what the function declares as such, and no grade of that name", () => {
+  expect(forecasting("Date", 46110, false, "WHAT_IF")).toContain("46,110");
+  expect(forecasting("Frames", 46110, false)).toContain("46,110");
+});

@@ -372,8 +372,8 @@ describe("a count that the spreadsheet turned into a date", () => {
 
   it("reads 12-13 back from December 2013", () => {
     expect(numbers(serial(2013, 12, 1))).toEqual([12, 12.5, 13]);
-    expect(read(serial(2013, 12, 1), "count", PLAIN_WRITING, 2026).middle).toBe(12.5);
-    expect(read(serial(2013, 12, 1), "count", PLAIN_WRITING, 2026).note).toBe(
+    expect(read(serial(2013, 12, 1), "count", PLAIN_WRITING, () => 2026).middle).toBe(12.5);
+    expect(read(serial(2013, 12, 1), "count", PLAIN_WRITING, () => 2026).note).toBe(
       "the cell holds a date, 1 Dec 2013: read back as 12-13",
     );
   });
@@ -386,7 +386,7 @@ describe("a count that the spreadsheet turned into a date", () => {
     [serial(2010, 8, 1), 2026, "1 Aug 2010, of another year than the inspection"],
     [serial(2013, 12, 2), 2026, "2 Dec 2013, of another year than the inspection"],
   ])("takes serial %d, inspected in %d, for no month and year", (cell, inspected, said) => {
-    const refused = () => read(cell, "count", PLAIN_WRITING, inspected);
+    const refused = () => read(cell, "count", PLAIN_WRITING, () => inspected);
     expect(refused).toThrow(`the cell holds a date, ${said}`);
   });
 
@@ -429,9 +429,11 @@ describe("a count that the spreadsheet turned into a date", () => {
   });
 
   it("refuses a date of another year than the inspection's", () => {
-    expect(() => read(serial(2022, 7, 7), "count", PLAIN_WRITING, 2026)).toThrow(/year/);
+    expect(() => read(serial(2022, 7, 7), "count", PLAIN_WRITING, () => 2026)).toThrow(/year/);
     // 7-9 typed into a 1904 workbook in 2026, seen as a 1900 one: four years and a day early.
-    expect(() => read(serial(2026, 7, 9) - 1462, "count", PLAIN_WRITING, 2026)).toThrow(/year/);
+    expect(() => read(serial(2026, 7, 9) - 1462, "count", PLAIN_WRITING, () => 2026)).toThrow(
+      /year/,
+    );
     expect(numbers(serial(2026, 7, 9) - 1462, "count", writing({ dateSystem: 1904 }))).toEqual([
       7, 8, 9,
     ]);
@@ -481,8 +483,8 @@ describe("a count that the spreadsheet turned into a date", () => {
     "reads %j back for an inspection of its year, or of a year unknown, and for no other",
     (text) => {
       expect(numbers(text)).toEqual([7, 7.5, 8]);
-      expect(read(text, "count", PLAIN_WRITING, 2026).middle).toBe(7.5);
-      expect(() => read(text, "count", PLAIN_WRITING, 2022)).toThrow(
+      expect(read(text, "count", PLAIN_WRITING, () => 2026).middle).toBe(7.5);
+      expect(() => read(text, "count", PLAIN_WRITING, () => 2022)).toThrow(
         `the cell holds a date, "${text}", of another year than the inspection: ` +
           "type the count as text",
       );
@@ -503,7 +505,7 @@ describe("a count that the spreadsheet turned into a date", () => {
   );
 
   it("asks for no year of a date that shows none", () => {
-    expect(read("8-Jul", "count", PLAIN_WRITING, 2026).middle).toBe(7.5);
+    expect(read("8-Jul", "count", PLAIN_WRITING, () => 2026).middle).toBe(7.5);
   });
 
   it("knows each language's months, short and long (Unicode CLDR, through Intl)", () => {

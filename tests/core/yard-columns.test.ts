@@ -191,3 +191,27 @@ describe("boxes", () => {
     });
   });
 });
+
+describe("a column headed as a date that holds yes and no", () => {
+  it("says whether hives were opened, and leaves the date to another", () => {
+    expect(
+      yardColumns([
+        ["Hive", "Opened", "Day", "Bees"],
+        [1, "Y", 46100, 8],
+        [2, " no ", 46100, ""],
+        [3, "", 46100, ""],
+        [4, false, 46100, ""],
+      ]),
+    ).toMatchObject({ opened: [1], roles: ["hive", null, "date", "bees"], doubts: [] });
+  });
+
+  it("is a date where it is blank or holds anything else", () => {
+    for (const cells of [[""], ["Y", 46100], ["N", "27 Mar"], ["yes", 1]]) {
+      const rows = cells.map((cell, i) => [i, cell, 8]);
+      expect(yardColumns([["Hive", "Opened", "Bees"], ...rows])).toMatchObject({
+        opened: [],
+        roles: ["hive", "date", "bees"],
+      });
+    }
+  });
+});

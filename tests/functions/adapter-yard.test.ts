@@ -47,6 +47,49 @@ describe("a row with a hive's id", () => {
     expect(second![1]).toMatch(/^"Bees", row 3: blank, and "Queen" is not: write none/);
   });
 
+  it("is asked about where a yes or no of its being opened goes against its bees", () => {
+    const sheet = yard(
+      ["Hive", "Opened", "Bees"],
+      ["A1", "Y", 8],
+      ["A2", "N", ""],
+      ["A3", "n", 0],
+      ["A4", "", 6],
+      ["A5", "No", 7],
+      ["A6", true, ""],
+    );
+    const rows = columns(sheet, "frames, note");
+    expect(rows.slice(0, 4)).toEqual([
+      [8, ""],
+      ["", "not opened"],
+      ["", "not opened"],
+      [6, ""],
+    ]);
+    expect(rows[4]![1]).toBe(
+      '"Opened", row 6: no, and "Bees" is not blank: write yes where the hive was opened, and no bees where nobody looked',
+    );
+    expect(rows[5]![1]).toMatch(/^"Bees", row 7: blank, and "Opened" is not: write none/);
+    const lot = (rows: unknown[][]) => comb("LOT", rows, null, contract);
+    expect(lot(sheet)[0]![0]).toMatch(/"Opened", row 6: no, .*"Bees", row 7: blank/);
+    // By hand: (8 + 6) / 2.
+    const average = lot(sheet.slice(0, 5)).find(([label]) => label === "Average frames");
+    expect(average?.[1]).toBe(7);
+  });
+
+  it("is asked about where its day is no, beside days of other hives or a date of its own", () => {
+    const days = yard(["Hive", "Opened", "Bees"], ["A1", "27.03.2026", 8], ["A2", "N", 6]);
+    const both = yard(
+      ["Hive", "Opened", "Day", "Bees"],
+      ["A1", "Y", serial(2026, 3, 20), serial(2026, 7, 8)],
+      ["A2", "N", serial(2026, 3, 20), 6],
+      ["A3", "Y", serial(2025, 3, 20), serial(2026, 7, 8)],
+    );
+    const note = (sheet: unknown[][], i: number) => columns(sheet, "note")[i]![0];
+    expect(note(days, 1)).toMatch(/^"Opened", row 3: no, and "Bees" is not blank/);
+    expect(note(both, 0)).toMatch(/read back as 7-8/);
+    expect(note(both, 1)).toMatch(/^"Opened", row 3: no, and "Bees" is not blank/);
+    expect(note(both, 2)).toMatch(/of another year than the inspection/);
+  });
+
   it("may be hefted without being opened", () => {
     const sheet = yard(["Hive", "Bees", "Stores"], ["A1", "", 4]);
     expect(columns(sheet, "frames, note")).toEqual([["", "not opened"]]);
@@ -233,6 +276,28 @@ describe("the sheet as a whole", () => {
     expect(refused![1]).toMatch(
       /^"Bees", row 3: .*9 Jul 2022, of another year than the inspection/,
     );
+  });
+
+  it("asks for the year of the date only where a count became a date", () => {
+    const july = serial(2026, 7, 8);
+    const sheet = yard(
+      ["Hive", "Date", "Bees"],
+      ["A1", "3/22", 8],
+      ["A2", "end of March", "7-8"],
+      ["A3", "3/22", july],
+      ["A4", "3/22/26", july],
+      ["A5", "22 Mar 26", "8-Jul"],
+      ["A6", "4/13", "8-Jul-26"],
+      ["A7", "4/13", "8-Jul"],
+    );
+    const [plain, words, unsaid, said, text, textUnsaid, noYear] = columns(sheet, "frames, note");
+    expect([plain, words]).toEqual([
+      [8, ""],
+      [7.5, "at minimum at the low end, at average at the high end"],
+    ]);
+    expect(unsaid![1]).toBe('"Date", row 4: "3/22" stands where a date or a year was expected');
+    expect([said![0], text![0], noYear![0]]).toEqual([7.5, 7.5, 7.5]);
+    expect(textUnsaid![1]).toBe('"Date", row 7: "4/13" stands where a date or a year was expected');
   });
 
   it("gives the columns asked for in their order, as one text or as cells, blanks passed over", () => {

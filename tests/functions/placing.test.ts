@@ -4,6 +4,8 @@ import { cellsOf, column, comb, one } from "./sheet.js";
 
 const ALMOND = "Almond Board of California";
 const HEADINGS = ["Hive", "Lot", "Pallet", "Frames of bees"];
+const TWO_ON_A_PALLET = [null, null, null, null, null, 2];
+const SINGLY = [null, null, null, null, null, 1];
 const yardOf = (rows: readonly unknown[][]): unknown[][] => [HEADINGS, ...rows];
 
 /** Whole pallets of four in up to three lots, each with an opened hive, some hives not opened. */
@@ -108,7 +110,26 @@ describe("DROPS", () => {
     expect(list.at(-1)!.slice(3, 5)).toEqual([1, 8]);
     const undated = twice.map((row) => row.slice(0, 4));
     expect(one("DROPS", undated, column(1), null, ALMOND, null, null, null, null, null, 1)).toBe(
-      "#VALUE! hive A1 stands twice: give each of its looks its own date, so that the later one counts",
+      '#VALUE! hive A1 of lot "A" stands twice: give each of its looks its own date, so that the later one counts',
+    );
+  });
+
+  it("takes the same number in another lot for another hive, and says which of them is dead", () => {
+    const rows = [
+      ["1", "N", "P1", 8],
+      ["1", "S", "P2", 6],
+      ["2", "N", "P1", 8],
+      ["2", "s ", "P2", "dead"],
+    ];
+    const list = comb("DROPS", yardOf(rows), column(2, 2), null, ALMOND, ...TWO_ON_A_PALLET);
+    // By hand: (8 + 6 + 8 + 0) / 4.
+    expect(list.at(-1)!.slice(3, 5)).toEqual([4, 5.5]);
+    expect(list.at(-1)![5]).toMatch(/; dead: 2 \(pallet P2\); /);
+    const singly = comb("DROPS", yardOf(rows), column(2, 2), null, ALMOND, ...SINGLY);
+    expect(singly.at(-1)![5]).toMatch(/; dead: 2 \(lot "S"\); /);
+    const again = [...rows, ["2", "S", "P2", 4], ["1", "n", "P1", 4]];
+    expect(one("DROPS", yardOf(again), column(3, 3), null, ALMOND, ...SINGLY)).toBe(
+      '#VALUE! hive 1 of lot "N" stands twice (and so do 2 of lot "S"): give each of its looks its own date, so that the later one counts',
     );
   });
 

@@ -17,6 +17,11 @@ const SUMS = [
 ];
 const with_ = (...rows: unknown[][]): unknown[][] => [HEADINGS, ...HIVES, ...rows];
 
+const dated = ([headings = [], ...rows]: unknown[][]): unknown[][] => [
+  [...headings, "Date", "Brood"],
+  ...rows.map((row) => [...row, 46110, 0]),
+];
+
 /** What a function says, by its first column. */
 const lines = (id: string, ...args: unknown[]): Record<string, unknown[]> =>
   Object.fromEntries(comb(id, ...args).map(([label, ...rest]) => [label, rest]));
@@ -34,15 +39,37 @@ describe("rows of sums and averages under the hives", () => {
     });
   });
 
+  const SAID = 'no hive: row 5, "Total"; row 6, "Avg truck 2"; row 7, "N Total"';
+
   it.each([
-    ["LOT_PAY", (yard: unknown[][]) => [yard, 100, TERMS, "Cherry", "N"]],
-    ["LOT_CHANCE", (yard: unknown[][]) => [yard, 100, ALL, "Cherry", "N"]],
-    ["WHAT_IF", (yard: unknown[][]) => [yard, "average frames", [[7, 8]], 100, TERMS, "Cherry"]],
-    ["DROPS", (yard: unknown[][]) => [yard, [[2], [1]], TERMS, "Cherry", ...LEFT_OUT, 1]],
-  ])("change nothing of %s", (id, args) => {
+    ["LOT_CHANCE", (yard: unknown[][]) => [yard, 100, ALL, "Cherry", "N", "all"], [0]],
+    [
+      "WHAT_IF",
+      (yard: unknown[][]) => [yard, "average frames", [[7, 8]], 100, TERMS, "Cherry"],
+      [1, 2],
+    ],
+    ["TO_OPEN", (yard: unknown[][]) => [1, 100, null, yard, TERMS, "Cherry", "N"], [1]],
+    ["LOT_FORECAST", (yard: unknown[][]) => [dated(yard), [[46130]], 100, ALL, "Cherry", "N"], [1]],
+    ["DROPS", (yard: unknown[][]) => [yard, [[2], [1]], TERMS, "Cherry", ...LEFT_OUT, 1], [6]],
+  ])("change no figure of %s, whose note tells of them", (id, args, rows) => {
     const without = comb(id, ...args(with_()));
     expect(String(without[0]![0])).not.toMatch(/^#/);
-    expect(comb(id, ...args(with_(...SUMS)))).toEqual(without);
+    const told = without.map((row, i) => {
+      const [note, ...rest] = [...row].reverse();
+      return rows.includes(i) ? [...rest.reverse(), note === "" ? SAID : `${note}; ${SAID}`] : row;
+    });
+    expect(comb(id, ...args(with_(...SUMS)))).toEqual(told);
+  });
+
+  it("stand in LOT_PAY as a line without an amount", () => {
+    const pay = (yard: unknown[][]) => comb("LOT_PAY", yard, 100, TERMS, "Cherry", "N");
+    const without = pay(with_());
+    // Headings, hives agreed, hives opened; then what is left out.
+    expect(pay(with_(...SUMS))).toEqual([
+      ...without.slice(0, 3),
+      [SAID, "", "", ""],
+      ...without.slice(3),
+    ]);
   });
 
   it("have no computed cells, and their note says why", () => {

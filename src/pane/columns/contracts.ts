@@ -1,4 +1,5 @@
 import { contractNames } from "../../core/contract-reading.js";
+import type { DateSystem } from "../../core/serial.js";
 import { Refusal } from "../../core/refusal.js";
 import { absolute, within } from "../address.js";
 import { cells, literal, type Argument } from "../formula.js";
@@ -62,6 +63,15 @@ export function choicesOf(terms: readonly Terms[], hasContracts: boolean): Contr
     return { label: name, kind: "standard", terms: null, name };
   });
   return [...(hasContracts ? byRow : []), ...inTerms, ...standards];
+}
+
+/** From when the workbook counts its days, as all of its contracts say. */
+export function dateSystemOf(terms: readonly Terms[]): DateSystem {
+  const contracts = choicesOf(terms, false).flatMap((choice) =>
+    choice.kind === "terms" ? [contractAt(choice, null)(0)] : [],
+  );
+  const is1904 = contracts.every((contract) => contract?.dateSystem === 1904);
+  return contracts.length > 0 && is1904 ? 1904 : 1900;
 }
 
 /** What tells one choice from another while the workbook changes. */

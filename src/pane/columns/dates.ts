@@ -66,7 +66,7 @@ export function datesIn(yard: Yard, contractOf: (i: number) => Contract | null):
         if (holdsFormula(yard, row, column)) {
           throw new Refusal("a formula calculates it: change the formula");
         }
-        const year = inspected?.year(i, writing) ?? null;
+        const year = () => inspected?.year(i, writing) ?? null;
         return print(counts.estimate(i, 0, "count", writing, year)!, writing.decimal);
       });
       if (typeof range === "string") repairs.push({ ...cell, range });

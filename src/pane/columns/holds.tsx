@@ -1,5 +1,7 @@
 import { isDateSerial } from "../../core/date-count.js";
+import { useMemo } from "preact/hooks";
 import type { Role } from "../../core/headings.js";
+import type { DateSystem } from "../../core/serial.js";
 import { isBlank } from "../../functions/cells.js";
 import { cellName, columnName } from "../address.js";
 import { useWrite } from "../context.js";
@@ -13,6 +15,7 @@ import {
   type Choices,
   type Question,
 } from "./rename.js";
+import { dateSystemOf, type Terms } from "./contracts.js";
 import { columnsOf, type Yard } from "./yard.js";
 
 const t = texts.columns;
@@ -21,14 +24,16 @@ const ASK = "ask";
 
 interface Props {
   readonly yard: Yard;
+  readonly terms: readonly Terms[];
   readonly sign: "." | ",";
   readonly choices: Choices;
   readonly choose: (choices: Choices) => void;
 }
 
 /** What each column was taken for, with an example, and the way to say otherwise. */
-export function Holds({ yard, sign, choices, choose }: Props) {
+export function Holds({ yard, terms, sign, choices, choose }: Props) {
   const write = useWrite();
+  const system = useMemo(() => dateSystemOf(terms), [terms]);
   const { roles } = columnsOf(yard);
   const questions = questionsOf(yard);
   const renames = renamesFor(yard, choices);
@@ -57,7 +62,7 @@ export function Holds({ yard, sign, choices, choose }: Props) {
         <tbody>
           {yard.headings.map((heading, column) => {
             const letter = columnName(yard.place.column + column);
-            const example = exampleOf(yard, column, sign, roles[column]!);
+            const example = exampleOf(yard, column, sign, roles[column]!, system);
             if (heading === "" && example === "") return null;
             const asked = questions.find((q) => q.column === column);
             const about = `columns-about-${column}`;
@@ -122,10 +127,11 @@ function exampleOf(
   column: number,
   sign: "." | ",",
   role: Role | null,
+  system: DateSystem,
 ): string {
   const row = values.findIndex((cells, i) => i > 0 && !isBlank(cells[column]));
   if (row < 0) return "";
   const value = values[row]![column];
   const isDay = role === "date" && typeof value === "number" && isDateSerial(value);
-  return isDay ? shownDay(value) : shownCell(value, sign, formats[row]![column]);
+  return isDay ? shownDay(value, system) : shownCell(value, sign, formats[row]![column], system);
 }

@@ -26,14 +26,19 @@ export function Ahead({ contract, looks, size, sign }: Props) {
         <p>{points}</p>
       ) : (
         <>
-          <LineWithBand points={points} threshold={contract.averageFrames || null} sign={sign} />
+          <LineWithBand
+            points={points}
+            threshold={contract.averageFrames || null}
+            sign={sign}
+            system={contract.dateSystem}
+          />
           <ul>
             {points
               .filter((_, day) => day > 0 && day % 7 === 0)
               .map(({ date, middle, low, high, chance }) => (
                 <li key={date}>
                   {t.aheadRow(
-                    shownDay(date),
+                    shownDay(date, contract.dateSystem),
                     figure(middle),
                     figure(low),
                     figure(high),

@@ -1,3 +1,4 @@
+import type { DateSystem } from "../../core/serial.js";
 import { shownDay, shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
 
@@ -19,10 +20,11 @@ interface Props {
   /** What the contract asks; null where it asks nothing. */
   readonly threshold: number | null;
   readonly sign: "." | ",";
+  readonly system: DateSystem;
 }
 
 /** A forecast day by day: the line, its band, and the threshold that it is held against. */
-export function LineWithBand({ points, threshold, sign }: Props) {
+export function LineWithBand({ points, threshold, sign, system }: Props) {
   const [first, last] = [points[0]!, points.at(-1)!];
   const most = Math.max(threshold ?? 0, ...points.map(({ high }) => high)) * 1.1 || 1;
   const x = (date: number) =>
@@ -37,7 +39,7 @@ export function LineWithBand({ points, threshold, sign }: Props) {
       class="ahead"
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
-      aria-label={labelOf(points, sign)}
+      aria-label={labelOf(points, sign, system)}
     >
       <path class="band" d={`M${path(({ low }) => low)} L${path(({ high }) => high, back)} Z`} />
       <path class="line" d={`M${path(({ middle }) => middle)}`} />
@@ -55,17 +57,17 @@ export function LineWithBand({ points, threshold, sign }: Props) {
         </text>
       ))}
       <text x={LEFT} y={HEIGHT - 4}>
-        {shownDay(first.date)}
+        {shownDay(first.date, system)}
       </text>
       <text x={WIDTH} y={HEIGHT - 4} text-anchor="end">
-        {shownDay(last.date)}
+        {shownDay(last.date, system)}
       </text>
     </svg>
   );
 }
 
-function labelOf(points: readonly Point[], sign: "." | ","): string {
+function labelOf(points: readonly Point[], sign: "." | ",", system: DateSystem): string {
   const { date, low, middle, high } = points.at(-1)!;
   const [l, m, h] = [low, middle, high].map((frames) => shownNumber(frames, sign));
-  return t.aheadLabel(shownDay(date), m!, l!, h!);
+  return t.aheadLabel(shownDay(date, system), m!, l!, h!);
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from "vitest";
 import { Columns } from "../../../src/pane/columns.js";
 import type { Entry } from "../../../src/pane/port.js";
-import type { MemoryWorkbook } from "../memory.js";
+import { MemoryWorkbook } from "../memory.js";
 import { draw, type Drawn } from "../render.js";
 import { DEMO, workbookOf } from "./sheets.js";
 
@@ -34,6 +34,21 @@ describe("a yard sheet as it is kept", () => {
     expect(rows).toContainEqual(["Brood %such as 50%", "brood cover"]);
     expect(text(page)).toContain("60 hives are written here.");
     expect(await violations()).toEqual([]);
+  });
+
+  it("shows days as the contracts count them", async () => {
+    const yard = [
+      ["Hive", "Date", "Bees"],
+      // 29 March 2026, counted from 1904.
+      ["1", 46110 - 1462, 8],
+    ];
+    const terms = [
+      ["Term", "Cherry"],
+      ["average frames", 8],
+      ["date system", 1904],
+    ];
+    const { page } = await drawn(new MemoryWorkbook({ Yard: yard, Terms: terms }, new Map()));
+    expect(text(page)).toContain("such as 29 Mar 2026");
   });
 
   it("gets its columns beside it, and gives them back", async () => {

@@ -192,6 +192,10 @@ it("a histogram counts each hive once, the last bin holding what is over", () =>
 
 it("a forecast's line lies within its band", () => {
   const points = [1, 2, 3].map((day) => ({ date: 46109 + day, low: 6, middle: 8, high: 11 }));
-  const drawn = LineWithBand({ points, threshold: 8, sign: "." });
-  expect(JSON.stringify(drawn)).toContain("nine in ten from 6 to 11");
+  const drawn = JSON.stringify(LineWithBand({ points, threshold: 8, sign: ".", system: 1900 }));
+  expect(drawn).toContain("nine in ten from 6 to 11");
+  // By the calendar the day 46110 is 29 March 2026, and 30 March 2030 where days count from 1904.
+  expect(drawn).toContain("29 Mar 2026");
+  const from1904 = LineWithBand({ points, threshold: 8, sign: ".", system: 1904 });
+  expect(JSON.stringify(from1904)).toContain("30 Mar 2030");
 });
