@@ -1,8 +1,7 @@
-import { useCallback, useMemo, useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { combWithBees, combWithBrood } from "../core/comb-picture.js";
 import { frameOf } from "../core/comb.js";
 import { serialOfDay } from "../core/serial.js";
-import { useWatched } from "./context.js";
 import { Comb } from "./comb.js";
 import { AnswerLine } from "./convert/answer.js";
 import {
@@ -12,9 +11,9 @@ import {
   type Field,
   type Filled,
 } from "./convert/conversions.js";
-import type { Workbook } from "./port.js";
 import { shownNumber } from "./shown.js";
 import { texts } from "./texts.js";
+import { useSign } from "./watched.js";
 
 const t = texts.convert;
 /** Which picture of many is shown; it means nothing. */
@@ -50,10 +49,8 @@ function Calculator({ conversion }: { conversion: Conversion }) {
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>(() =>
     Object.fromEntries(fields.map((field) => [field.id, startOf(field)])),
   );
-  const read = useCallback((workbook: Workbook) => workbook.decimalSign(), []);
-  const [sign] = useWatched(read);
-  const decimal = sign.state === "read" ? sign.value : ".";
-  const written = decimal === "," ? "decimal comma" : null;
+  const sign = useSign();
+  const written = sign === "," ? "decimal comma" : null;
   const filled: Filled = Object.fromEntries(
     fields.map((field) => [
       field.id,
@@ -88,7 +85,7 @@ function Calculator({ conversion }: { conversion: Conversion }) {
             answer={answer}
             filled={filled}
             written={written}
-            sign={decimal}
+            sign={sign}
           />
         ))}
       </dl>

@@ -14,6 +14,10 @@ export const texts = {
     about: "About",
   },
   waiting: "Reading the workbook…",
+  notRead: {
+    before: "What stands below is as it was read before.",
+    again: "Read again",
+  },
   fault: (message: string) => `A fault in Comb Tally: ${message}`,
   takeBack: "Take back",
   tookBack: "Taken back: the sheet is as it was.",

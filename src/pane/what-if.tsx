@@ -11,9 +11,10 @@ import { columnOf } from "./contract/changes.js";
 import { draftOf, faultsOf, type Draft } from "./contract/draft.js";
 import { Review } from "./contract/review.js";
 import { readTables } from "./contract/tables.js";
-import { useWatched } from "./context.js";
+import { NotRead } from "./not-read.js";
 import { regionKey, type Workbook } from "./port.js";
 import { texts } from "./texts.js";
+import { useWatched } from "./watched.js";
 import { Ahead } from "./what-if/ahead.js";
 import { Histogram } from "./what-if/histogram.js";
 import { framesOf, judged } from "./what-if/judging.js";
@@ -38,13 +39,14 @@ export function WhatIf() {
   const [moved, setMoved] = useState<Moved | null>(null);
   const read = useCallback(
     async (workbook: Workbook) => {
-      const [sheets, terms] = [await readSheets(workbook, sheet), await readTables(workbook)];
-      return { ...sheets, tables: terms.tables };
+      const sheets = await readSheets(workbook, sheet);
+      const { tables } = await readTables(workbook, sheets.regions);
+      return { ...sheets, tables };
     },
     [sheet],
   );
-  const [watched, again] = useWatched(read);
-  const value = watched.state === "read" ? watched.value : null;
+  const watched = useWatched(read);
+  const { value } = watched;
   const choices = useMemo(
     () => value?.tables.flatMap((table) => table.contracts.map((name) => ({ table, name }))) ?? [],
     [value],
@@ -86,17 +88,14 @@ export function WhatIf() {
           ),
     [yard, readAs, lotName],
   );
-  if (watched.state === "reading") return <p>{texts.waiting}</p>;
-  if (watched.state === "refused") return <p class="error">{watched.why}</p>;
-  const { candidates, sign } = watched.value;
+  if (value === null) return <NotRead of={watched} />;
+  const { candidates, sign } = value;
   if (yard === null) return <NoYard id="what-if-sheet" candidates={candidates} choose={setSheet} />;
   if (choice === undefined || own === null || draft === null) return <p>{texts.contract.none}</p>;
   const change = (label: string, text: string) =>
     setMoved({ of: choice.name, to: new Map(moves).set(label, text) });
-  const settle = () => {
-    setMoved(null);
-    again();
-  };
+  // What was moved since it was saved is not let go.
+  const settle = () => setMoved((now) => (now === moved ? null : now));
   const opened =
     typeof looks === "string" || looks === null ? 0 : new Set(looks.map((l) => l.id)).size;
   const listed =
@@ -114,6 +113,7 @@ export function WhatIf() {
       : orWhy(() => judged(current, looks, all));
   return (
     <>
+      <NotRead of={watched} />
       <div class="fields">
         {candidates.length > 1 && (
           <Choice

@@ -6,6 +6,7 @@ import { cellAt, cellName, reference, sheetName } from "../address.js";
 import { sentenceOf, usePane, useWrite } from "../context.js";
 import type { Place } from "../port.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 import type { Asked } from "./adding.js";
 import { usePlace } from "./place.js";
 import { Preview } from "./preview.js";
@@ -88,17 +89,16 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
         headings={columns.map((name) => COLUMNS[name]!.heading)}
         rowAt={(i) => result[i]!}
       />
-      <button
-        type="button"
-        class="main"
+      <WriteButton
+        main
         disabled={Boolean(problem) || there === null}
-        onClick={() => {
+        press={() => {
           const steps = spillSteps(there!, spillFormula(args));
-          void write(steps, t.written(reference(there!.place, own), columns.length));
+          return write(steps, t.written(reference(there!.place, own), columns.length));
         }}
       >
         {t.write}
-      </button>
+      </WriteButton>
     </>
   );
 }

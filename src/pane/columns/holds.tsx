@@ -5,6 +5,7 @@ import { cellName, columnName } from "../address.js";
 import { useWrite } from "../context.js";
 import { shownCell, shownDay } from "../shown.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 import {
   questionsOf,
   renamesFor,
@@ -101,12 +102,9 @@ export function Holds({ yard, sign, choices, choose }: Props) {
               <li key={column}>{t.becomes(addressOf(column), from, to)}</li>
             ))}
           </ul>
-          <button
-            type="button"
-            onClick={() => void write(renameSteps(yard, renames), t.renamed(renames.length))}
-          >
+          <WriteButton press={() => write(renameSteps(yard, renames), t.renamed(renames.length))}>
             {t.rename}
-          </button>
+          </WriteButton>
         </div>
       )}
     </>

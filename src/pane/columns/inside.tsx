@@ -3,6 +3,7 @@ import { COLUMNS } from "../../functions/yard.js";
 import { reference } from "../address.js";
 import { useWrite } from "../context.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 import type { Asked } from "./adding.js";
 import { usePlace } from "./place.js";
 import { Preview } from "./preview.js";
@@ -65,17 +66,16 @@ export function Inside({ sheets, yard, choice, contract, columns }: Asked) {
         headings={chosen.map(({ heading }) => heading)}
         rowAt={rowResults(yard, chosen)}
       />
-      <button
-        type="button"
-        class="main"
+      <WriteButton
+        main
         disabled={problem !== null || there === null}
-        onClick={() => {
+        press={() => {
           const steps = insideSteps(yard, there!, chosen);
-          void write(steps, t.written(reference(there!.place, own), names.length));
+          return write(steps, t.written(reference(there!.place, own), names.length));
         }}
       >
         {t.write}
-      </button>
+      </WriteButton>
     </>
   );
 }

@@ -6,7 +6,12 @@ import { draftOf, type Draft } from "./draft.js";
 export interface Editing {
   readonly draft: Draft;
   readonly base: TermsTable;
+  /** The draft that was saved since: the table holds it once it is read again. */
+  readonly saved?: Draft;
 }
+
+/** What is being edited, by the key of its contract. */
+export type Edited = ReadonlyMap<string, Editing>;
 
 /** What tells a contract from every other of the workbook. */
 export function keyOf({ region }: TermsTable, name: string): string {
@@ -33,9 +38,25 @@ function standing(table: TermsTable, name: string): string {
   return JSON.stringify([isThere, cells.sort()]);
 }
 
+/** What is left to edit of what was saved, now that the tables are read again. */
+export function leftOf(edited: Edited, tables: readonly TermsTable[], sign: "." | ","): Edited {
+  const left = [...edited].flatMap(([key, editing]): [string, Editing][] => {
+    const now = nowOf(editing, tables);
+    const isRead = editing.saved !== undefined && now !== undefined && isBehind(editing, now);
+    if (!isRead) return [[key, editing]];
+    // What was typed meanwhile goes on from what was saved.
+    return editing.draft === editing.saved ? [] : [[key, rebased(editing, now, sign)]];
+  });
+  return new Map(left);
+}
+
 /** The same changes, made to the contract as it stands now. */
-export function rebased({ draft, base }: Editing, now: TermsTable, sign: "." | ","): Editing {
-  const stood = draftIn(base, draft.name, sign);
+export function rebased(
+  { draft, base, saved }: Editing,
+  now: TermsTable,
+  sign: "." | ",",
+): Editing {
+  const stood = saved ?? draftIn(base, draft.name, sign);
   const stands = draftIn(now, draft.name, sign);
   const terms = [...draft.terms].map(([label, text]): [string, string] => [
     label,

@@ -14,6 +14,7 @@ import {
 import { useWrite } from "../context.js";
 import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 
 const t = texts.eye;
 const LABEL = "observer error";
@@ -63,14 +64,9 @@ export function ObserverTerm({ error, tables, sign }: Props) {
         )}
       </p>
       {why !== null && <p class="error">{why}</p>}
-      <button
-        type="button"
-        class="main"
-        disabled={why !== null || change.was === now}
-        onClick={() => void save()}
-      >
+      <WriteButton main disabled={why !== null || change.was === now} press={save}>
         {texts.contract.save}
-      </button>
+      </WriteButton>
       <p class="quiet">{t.agree}</p>
     </>
   );

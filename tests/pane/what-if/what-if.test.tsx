@@ -100,7 +100,8 @@ describe("the view of what if", () => {
     [...drawn.page.querySelectorAll("button")]
       .find((button) => button.textContent === "Save to the sheet")!
       .click();
-    await vi.waitFor(() => expect(book.entry("Terms", 4, 1)).toBe(9));
+    await vi.waitFor(() => expect(drawn.said).toHaveLength(1));
+    expect(book.entry("Terms", 4, 1)).toBe(9);
     await book.write(drawn.said.at(-1)!.undo);
     expect(book.snapshot()).toEqual(before);
   });
