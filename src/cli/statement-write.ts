@@ -4,7 +4,7 @@ import { CellError } from "../functions/cells.js";
 import { functions } from "../functions/index.js";
 import { lotStatement, type StatementAsk } from "../functions/statement.js";
 import type { Statement } from "../functions/statement-model.js";
-import { areaOn, valuesIn, type Area } from "../workbook/area.js";
+import { areaOn, isIn, valuesIn, type Area } from "../workbook/area.js";
 import { calculate } from "../workbook/calculate.js";
 import { computedHeadings } from "./columns.js";
 import { readCsv, toWorkbook } from "./csv.js";
@@ -75,13 +75,7 @@ function refuseUncalculated(remarks: readonly Remark[], areas: readonly Area[]):
 
 function holds(area: Area, { sheet, address }: Remark): boolean {
   const { top, left } = areaOn(area.sheet, address);
-  return (
-    area.sheet.name === sheet &&
-    area.top <= top &&
-    top <= area.bottom &&
-    area.left <= left &&
-    left <= area.right
-  );
+  return area.sheet.name === sheet && isIn(area, top, left);
 }
 
 /** What the terminal is told: the verdict and the sums, and what the statement takes for granted. */

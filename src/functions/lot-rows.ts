@@ -17,7 +17,13 @@ export function rowsOfLot(sheet: YardSheet, bees: HiveCells, lot: string | null)
   if (lot === null) {
     refuseStrays(sheet, bees, () => true);
     const hives = hivesOf(sheet);
-    if (lots !== null) refuseSeveral(lots, hives);
+    const names = lotsIn(sheet);
+    if (names.length > 1) {
+      throw new Refusal(
+        `the column ${quote(lots!.name)} holds several lots (${firstOf(names.map(quote))}): ` +
+          `say which one, or give that column another heading where all of it is one lot`,
+      );
+    }
     return hives;
   }
   if (lots === null) {
@@ -49,18 +55,17 @@ export function refuseStrays(
   );
 }
 
-function refuseSeveral(lots: HiveCells, hives: readonly number[]): void {
+/** The lots that a sheet names for its hives, each once, in the order in which they stand. */
+export function lotsIn(sheet: YardSheet): readonly string[] {
+  const lots = sheet.column("lot");
   const names = new Map<string, string>();
-  for (const i of hives) {
+  if (lots === null) return [];
+  for (const i of hivesOf(sheet)) {
     if (lots.raw(i) instanceof CellError) continue;
     const name = lots.text(i);
     if (name !== null && !names.has(normalise(name))) names.set(normalise(name), name);
   }
-  if (names.size < 2) return;
-  throw new Refusal(
-    `the column ${quote(lots.name)} holds several lots (${firstOf([...names.values()].map(quote))}): ` +
-      `say which one, or give that column another heading where all of it is one lot`,
-  );
+  return [...names.values()];
 }
 
 const rowsOf = (sheet: YardSheet): number[] => Array.from({ length: sheet.rows }, (_, i) => i);

@@ -4,7 +4,7 @@ import { Adding } from "./columns/adding.js";
 import { Holds } from "./columns/holds.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
 import { questionsOf, renamesFor, type Choices } from "./columns/rename.js";
-import { readSheets, type Yard } from "./columns/yard.js";
+import { hivesIn, readSheets, type Yard } from "./columns/yard.js";
 import { NotRead } from "./not-read.js";
 import { regionKey } from "./port.js";
 import { texts } from "./texts.js";
@@ -27,7 +27,7 @@ export function Columns() {
   const sheets = watched.value;
   const { candidates, yard } = sheets;
   if (yard === null) return <NoYard id="columns-sheet" candidates={candidates} choose={choose} />;
-  const hives = yard.place.rows - 1;
+  const hives = hivesIn(yard);
   // What was said of these headings, and of no others.
   const key = regionKey(yard.region);
   const of = [key, ...yard.headings].join("\n");
@@ -49,7 +49,7 @@ export function Columns() {
         choices={choices}
         choose={(choices) => setSaid({ of, choices })}
       />
-      {hives > 0 && (
+      {yard.place.rows > 1 && (
         <Adding key={key} sheets={sheets} yard={yard} open={openQuestion(yard, choices)} />
       )}
     </>

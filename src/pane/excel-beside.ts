@@ -1,4 +1,4 @@
-import { samePlace, within, cellOf } from "./places.js";
+import { samePlace, within, cellOf } from "./address.js";
 import { loadRange } from "./excel-read.js";
 import { rangeAt } from "./excel-run.js";
 import type { State } from "./excel-state.js";

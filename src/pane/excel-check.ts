@@ -1,4 +1,4 @@
-import { address, cellOf, placeOf, samePlace, within } from "./places.js";
+import { address, cellOf, placeOf, samePlace, within } from "./address.js";
 import { isFollowing, labelOf, type State } from "./excel-state.js";
 import { loadBlock } from "./excel-read.js";
 import { has, rangeAt } from "./excel-run.js";
@@ -171,10 +171,10 @@ function unfit(name: string): string | null {
 }
 
 /** What a step of the change puts into a cell, counted from the upper left of a place. */
-function putAt(all: readonly Step[], { sheet, row, column }: Place, c: number): Entry | undefined {
-  const cell = { sheet, row, column: column + c, rows: 1, columns: 1 };
+function putAt(all: readonly Step[], place: Place, c: number): Entry | undefined {
+  const cell = cellOf(place, 0, c);
   const over = all.filter((one) => one.kind === "put" && within(one.place, cell) !== null);
   const step = over.at(-1);
   if (step?.kind !== "put") return undefined;
-  return step.put[row - step.place.row]![column + c - step.place.column];
+  return step.put[cell.row - step.place.row]![cell.column - step.place.column];
 }

@@ -1,10 +1,12 @@
 import { Refusal } from "../core/refusal.js";
 import { CellError, type ErrorCode } from "../functions/cells.js";
-import { SHEET_COLUMNS, SHEET_ROWS } from "./address.js";
-import { placeOf, within } from "./places.js";
+import { placeOf, SHEET_COLUMNS, SHEET_ROWS, within } from "./address.js";
 import { CALL_CELLS, grouped, isOfficeError, rangeAt, run, slices, whyOf } from "./excel-run.js";
 import type { Block, Entry, Place, Region } from "./port.js";
 import { typed } from "./stands.js";
+
+/** Names that Excel gives to cells itself, to print or to filter them. */
+const RESERVED = /^(?:_|Print_(?:Area|Titles)$)/;
 
 /** Tables, names and filled parts of the visible sheets: two syncs, however many there are. */
 export async function readRegions(): Promise<readonly Region[]> {
@@ -12,7 +14,7 @@ export async function readRegions(): Promise<readonly Region[]> {
     return await run(async (context) => {
       const { worksheets, tables, names } = context.workbook;
       worksheets.load("items/name,items/visibility");
-      tables.load("items/name");
+      tables.load("items/name,items/showTotals");
       names.load("items/name,items/type,items/value,items/visible");
       await context.sync();
       const sheets = worksheets.items.filter(({ visibility }) => visibility === "Visible");
@@ -23,6 +25,7 @@ export async function readRegions(): Promise<readonly Region[]> {
       }));
       const perTable = tables.items.map((table) => ({
         name: table.name,
+        totals: table.showTotals,
         range: table.getRange().load("address"),
       }));
       await context.sync();
@@ -41,9 +44,13 @@ export async function readRegions(): Promise<readonly Region[]> {
         ),
       ];
       return [
-        ...perTable.flatMap(({ name, range }) => region("table", name, placeOf(range.address))),
+        ...perTable.flatMap(({ name, totals, range }) =>
+          region("table", name, placeOf(range.address)).map((table) =>
+            totals ? { ...table, totals } : table,
+          ),
+        ),
         ...named.flatMap(({ item, name }) =>
-          item.visible && item.type === "Range"
+          item.visible && item.type === "Range" && !RESERVED.test(item.name)
             ? region("name", name, clipped(placeOf(String(item.value)), used))
             : [],
         ),

@@ -3,7 +3,7 @@ import { cellStep, costOf, isOn, neededBy, sheetsOf, type Put } from "./excel-pa
 import { grouped, isOfficeError, run, whyOf } from "./excel-run.js";
 import { inverse, labelOf, look, make, sameState, unmade, type State } from "./excel-state.js";
 import type { Entry, Step } from "./port.js";
-import { isFormula, isThere, sameText } from "./stands.js";
+import { isFormula, isThere, sameEntry } from "./stands.js";
 
 /** How far a change has come, should it stop midway. */
 export interface Progress {
@@ -155,7 +155,7 @@ function isOurs({ step, was, made, is }: Touched, row: number, column: number): 
   if (step.kind !== "put" || is.kind !== "cells" || was.kind !== "cells") return true;
   const at = (state: State & { kind: "cells" }): Entry => state.block.entries[row]![column]!;
   // A text has its apostrophe or not by the format, which may be changed already.
-  if (sameText(at(is), at(was))) return true;
+  if (sameEntry(at(is), at(was))) return true;
   return made?.kind === "cells"
     ? at(is) === at(made)
     : isThere(at(is), at(was), step.put[row]![column]!);

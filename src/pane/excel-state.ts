@@ -1,5 +1,5 @@
 /** What a step touches, as it stands: read before a change, after it, and to take it back. */
-import { absolute, address, placeOf, samePlace } from "./places.js";
+import { absolute, address, placeOf, samePlace } from "./address.js";
 import { loadBlock } from "./excel-read.js";
 import { parts } from "./excel-parts.js";
 import { rangeAt } from "./excel-run.js";

@@ -37,6 +37,8 @@ export interface Region {
   readonly name: string;
   /** With the heading row. */
   readonly place: Place;
+  /** Of a table whether its last row is its row of totals, which is none of its data. */
+  readonly totals?: boolean;
 }
 
 /** What tells one region from another while the workbook changes. */

@@ -1,5 +1,5 @@
 /** What must stand before and after a change, the same for every workbook. */
-import { address, cellOf } from "./places.js";
+import { address, cellOf } from "./address.js";
 import type { Block, Entry, Place } from "./port.js";
 
 type Entries = readonly (readonly Entry[])[];
@@ -52,7 +52,7 @@ export function turned(place: Place, entries: Entries, put: Entries): string | n
   const spelt = new Map<Entry, string>();
   return firstOf(place, entries, (entry, row, column) => {
     const wanted = put[row]![column]!;
-    if (!isFormula(wanted)) return sameText(entry, wanted) ? null : becameOther(wanted, entry);
+    if (!isFormula(wanted)) return sameEntry(entry, wanted) ? null : becameOther(wanted, entry);
     if (!isFormula(entry)) return becameOther(wanted, entry);
     // A table may fill its column with one of several formulas.
     const other = spelt.get(entry);
@@ -87,9 +87,15 @@ function becameOther(wanted: Entry, entry: Entry): string {
 }
 
 /** An apostrophe that was typed to keep a text a text is no part of it. */
-export function sameText(a: Entry, b: Entry): boolean {
-  const bare = (entry: Entry) => (typeof entry === "string" ? entry.replace(/^'/, "") : entry);
+export function sameEntry(a: Entry, b: Entry): boolean {
+  const bare = (entry: Entry) =>
+    typeof entry === "string" ? entry.replace(/^'/, "") : kept(entry);
   return bare(a) === bare(b);
+}
+
+/** Of a number the 15 digits that Excel keeps. */
+function kept(entry: Entry): Entry {
+  return typeof entry === "number" ? Number(entry.toPrecision(15)) : entry;
 }
 
 function loosely(formula: string): string {
@@ -118,7 +124,7 @@ function firstOf(
 
 /** Whether a cell holds what was put there, by what stood before: a formula may be spelt otherwise. */
 export function isThere(entry: Entry, before: Entry, put: Entry): boolean {
-  if (!isFormula(put)) return sameText(entry, put);
+  if (!isFormula(put)) return sameEntry(entry, put);
   if (!isFormula(entry)) return false;
   return entry !== before || loosely(entry) === loosely(put);
 }

@@ -2,7 +2,7 @@ import { CellValueType, CommandType, type ICellData } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import { CellError, type ErrorCode } from "../functions/cells.js";
-import { absolute, placeOf } from "../pane/places.js";
+import { absolute, placeOf } from "../pane/address.js";
 import type { Block, Entry, Place } from "../pane/port.js";
 import { isFormula, typed } from "../pane/stands.js";
 import { withThisRow } from "./grid-formula.js";

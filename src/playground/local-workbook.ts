@@ -1,5 +1,5 @@
 import { Refusal } from "../core/refusal.js";
-import { address, cellOf, samePlace, within } from "../pane/places.js";
+import { address, cellOf, samePlace, within } from "../pane/address.js";
 import type { Statement } from "../functions/statement-model.js";
 import type { Block, Entry, Handed, Place, Region, Step, Workbook } from "../pane/port.js";
 import { checkShape, filled, unexpected } from "../pane/stands.js";

@@ -9,7 +9,7 @@ import {
 import type { Cell, Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { CellError } from "../functions/cells.js";
 import { typed } from "../pane/stands.js";
-import { areaOn } from "../workbook/area.js";
+import { areaOn, isIn } from "../workbook/area.js";
 import { eachCellOf, formulasOf, type Formula } from "../workbook/formulas.js";
 import { tablesOf, type SheetTable } from "../workbook/tables.js";
 import { plainValue } from "../workbook/values.js";
@@ -135,8 +135,5 @@ function merges(sheet: Worksheet): IRange[] {
 }
 
 function tableAt(tables: readonly SheetTable[], { row, col }: Cell): string | null {
-  const table = tables.find(
-    (t) => t.top <= row && row <= t.bottom && t.left <= col && col <= t.right,
-  );
-  return table?.name ?? null;
+  return tables.find((table) => isIn(table, row, col))?.name ?? null;
 }

@@ -75,6 +75,15 @@ export function overlaps(a: Area, b: Area): boolean {
   );
 }
 
+/** Whether a cell, counted as the sheet counts it, lies in an area of its sheet. */
+export function isIn(
+  { top, left, bottom, right }: Omit<Area, "sheet">,
+  row: number,
+  column: number,
+): boolean {
+  return top <= row && row <= bottom && left <= column && column <= right;
+}
+
 export function sizeOf({ top, left, bottom, right }: Omit<Area, "sheet">): number {
   return (bottom - top + 1) * (right - left + 1);
 }

@@ -1,5 +1,5 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
-import { overlaps, type Area } from "./area.js";
+import { isIn, overlaps, type Area } from "./area.js";
 import type { Formula } from "./formulas.js";
 
 /** Cells that hold a formula or are filled by one. */
@@ -24,7 +24,8 @@ export class CalculatedCells {
     const cells = this.single.get(area.sheet);
     if (!cells) return false;
     const [height, width] = [area.bottom - area.top + 1, area.right - area.left + 1];
-    if (height * width > cells.size) return [...cells].some((cell) => isIn(area, cell));
+    if (height * width > cells.size)
+      return [...cells].some((cell) => isIn(area, Math.floor(cell / COLUMNS), cell % COLUMNS));
     for (let r = area.top; r <= area.bottom; r++) {
       for (let c = area.left; c <= area.right; c++) if (cells.has(place(r, c))) return true;
     }
@@ -36,9 +37,3 @@ export class CalculatedCells {
 const COLUMNS = 16_385;
 
 const place = (row: number, column: number): number => row * COLUMNS + column;
-
-function isIn({ top, left, bottom, right }: Area, cell: number): boolean {
-  const row = Math.floor(cell / COLUMNS);
-  const column = cell % COLUMNS;
-  return top <= row && row <= bottom && left <= column && column <= right;
-}

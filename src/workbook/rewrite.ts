@@ -1,5 +1,6 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
 import { NAMESPACE } from "../functions/namespace.js";
+import { isIn } from "./area.js";
 import { outsideTexts, pieces } from "./formula-text.js";
 import { resolve, type SheetTable } from "./tables.js";
 
@@ -78,10 +79,7 @@ function around(
   tables: readonly SheetTable[],
   { worksheet, row, col }: { worksheet: Worksheet; row: number; col: number },
 ): SheetTable | undefined {
-  return tables.find(
-    (t) =>
-      t.sheet === worksheet && t.top <= row && row <= t.bottom && t.left <= col && col <= t.right,
-  );
+  return tables.find((table) => table.sheet === worksheet && isIn(table, row, col));
 }
 
 const SHEET = String.raw`(?:'(?:[^']|'')+'!|[\p{L}\p{N}_.]+!)?`;

@@ -89,6 +89,15 @@ describe("what is read", () => {
     expect(names).toEqual(["Hives", "Terms", "North yard", "Terms"]);
   });
 
+  it("leaves out the names that Excel gives itself", async () => {
+    const { excel, workbook } = open(SHEETS, named());
+    excel.formulas.set("North yard!Print_Area", "='North yard'!$A$1:$B$2");
+    excel.formulas.set("Terms!Print_Titles", "=Terms!$1:$1");
+    excel.formulas.set("_FilterDatabase", "='North yard'!$A$1:$C$4");
+    const names = (await workbook.regions()).map(({ name }) => name);
+    expect(names).toEqual(["Hives", "Terms", "North yard", "Terms"]);
+  });
+
   it("finds names over a table, of one sheet, and over whole columns", async () => {
     const { excel, workbook } = open(SHEETS, named());
     excel.formulas.set("All", "=Hives[#All]");
@@ -101,6 +110,12 @@ describe("what is read", () => {
       ["Columns", at("Terms", 0, 0, 3, 2)],
       ["'North yard'!Terms", at("North yard", 0, 0, 2, 2)],
     ]);
+  });
+
+  it("tells a table's row of totals", async () => {
+    const hives = { kind: "table" as const, place: at("North yard", 0, 0, 4, 3), totals: true };
+    const { workbook } = open(SHEETS, new Map([["Hives", hives]]));
+    expect((await workbook.regions())[0]).toEqual({ name: "Hives", ...hives });
   });
 
   it("hands errors over as cell errors, and empty cells as empty texts", async () => {

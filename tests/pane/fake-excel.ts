@@ -1,5 +1,11 @@
-import { rangeName, SHEET_ROWS } from "../../src/pane/address.js";
-import { absolute, address, placeOf, within } from "../../src/pane/places.js";
+import {
+  absolute,
+  address,
+  placeOf,
+  rangeName,
+  SHEET_ROWS,
+  within,
+} from "../../src/pane/address.js";
 import type { Entry, Place } from "../../src/pane/port.js";
 import { charts, KNOWN, recorder, type Looks } from "./fake-look.js";
 import { FakeOffice, OfficeError } from "./fake-office.js";
@@ -151,18 +157,19 @@ export class FakeExcel {
   }
 
   tables() {
-    return [...this.named].flatMap(([name, { kind, place }]) =>
+    return [...this.named].flatMap(([name, { kind, place, totals = false }]) =>
       kind !== "table"
         ? []
         : [
             {
               name,
+              showTotals: totals,
               getRange: () => this.range(place),
               resize: ({ place: to }: FakeRange) => {
                 if (to.row !== place.row || within(to, place) === null) {
                   throw new OfficeError("InvalidArgument");
                 }
-                this.named.set(name, { kind, place: to });
+                this.named.set(name, { kind, place: to, ...(totals && { totals }) });
                 for (let c = to.column; c < to.column + to.columns; c += 1) {
                   const sheet = this.sheets.get(to.sheet)!;
                   if (sheet.get(to.row, c).value === "") sheet.type(to.row, c, `Column${c}`);
@@ -500,7 +507,7 @@ class FakeRange {
   getMergedAreasOrNullObject(): object | null {
     if (this.excel.apiVersion < 13) throw new OfficeError("ApiNotFound");
     const areas = this.sheet.merged.filter((area) => within(area, this.place) !== null);
-    return areas.length === 0 ? null : { address: areas.map(address).join() };
+    return areas.length === 0 ? null : { address: areas.map((place) => address(place)).join() };
   }
 
   private refuseLocked(): void {
@@ -543,6 +550,10 @@ class FakeRange {
 
 /** What Excel makes of what is typed, as far as the trade types it. */
 function readAs(entry: Entry, format: string): Omit<Kept, "format"> & { format?: string } {
+  if (typeof entry === "number") {
+    const kept = Number(entry.toPrecision(15));
+    return { formula: kept, value: kept };
+  }
   if (typeof entry !== "string") return { formula: entry, value: entry };
   if (format === "@" || entry === "") return { formula: entry, value: entry };
   if (entry.startsWith("'")) return { formula: entry.slice(1), value: entry.slice(1) };

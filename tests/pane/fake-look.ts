@@ -1,4 +1,4 @@
-import { address } from "../../src/pane/places.js";
+import { address } from "../../src/pane/address.js";
 import type { Place } from "../../src/pane/port.js";
 import { OfficeError } from "./fake-office.js";
 

@@ -16,6 +16,8 @@ interface Kept {
   readonly value: Entry;
   readonly isFormula: boolean;
   readonly format: string;
+  /** What is typed where a formula gives the value: nothing where it stands in another cell. */
+  readonly entry?: Entry;
 }
 
 const BLANK: Kept = { value: "", isFormula: false, format: "General" };
@@ -40,6 +42,23 @@ export class MemoryWorkbook extends LocalWorkbook {
   /** What a hand types into a cell, which the pane hears of. */
   type(sheet: string, row: number, column: number, entry: Entry, format?: string): void {
     this.memory.set(sheet, row, column, entry, format);
+    this.memory.tell();
+  }
+
+  /**
+   * A formula with what it gives, over as many cells as that takes.
+   *
+   * @param typed - what a host gives as the entries of the further cells
+   */
+  spill(
+    sheet: string,
+    row: number,
+    column: number,
+    formula: string,
+    gives: readonly (readonly Entry[])[],
+    typed: "nothing" | "value" | "formula" = "nothing",
+  ): void {
+    this.memory.spill(sheet, row, column, formula, gives, typed);
     this.memory.tell();
   }
 
@@ -219,11 +238,29 @@ class MemorySheets implements Sheets {
     });
   }
 
+  spill(
+    sheet: string,
+    row: number,
+    column: number,
+    formula: string,
+    gives: readonly (readonly Entry[])[],
+    typed: "nothing" | "value" | "formula",
+  ): void {
+    gives.forEach((cells, r) =>
+      cells.forEach((value, c) => {
+        const entry = r === 0 && c === 0 ? formula : { nothing: "", value, formula }[typed];
+        const kept = { value, isFormula: false, format: "General", entry };
+        this.sheets.get(sheet)!.set(`${row + r},${column + c}`, kept);
+      }),
+    );
+  }
+
   tell(): void {
     for (const listener of [...this.listeners]) listener();
   }
 }
 
-function entryOf({ value, isFormula, format }: Kept): Entry {
+function entryOf({ value, isFormula, format, entry }: Kept): Entry {
+  if (entry !== undefined) return entry;
   return typeof value === "string" && !isFormula ? typed(value, format) : value;
 }

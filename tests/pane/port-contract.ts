@@ -129,6 +129,16 @@ export function contract(name: string, open: Open): void {
       expect(await opened.workbook.active()).toEqual(at("North yard", 1, 1, 3, 2));
     });
 
+    it("puts a number of more digits than Excel keeps, and takes it back", async () => {
+      const opened = open(SHEETS);
+      const before = opened.snapshot();
+      const undo = await opened.workbook.write([put(at("Terms", 1, 1, 1, 1), [[8]], [[125 / 12]])]);
+      const [written] = await opened.workbook.read([at("Terms", 1, 1, 1, 1)]);
+      expect(written!.values[0]![0]).toBeCloseTo(10.4166666666667, 12);
+      await opened.workbook.write(undo);
+      expect(opened.snapshot()).toEqual(before);
+    });
+
     it("makes a change of every kind, and takes it back exactly", async () => {
       const opened = open(SHEETS, named());
       const before = opened.snapshot();

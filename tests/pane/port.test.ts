@@ -1,5 +1,5 @@
 import { excelWorkbook } from "../../src/pane/excel.js";
-import { address } from "../../src/pane/places.js";
+import { address } from "../../src/pane/address.js";
 import { FakeExcel } from "./fake-excel.js";
 import { MemoryWorkbook } from "./memory.js";
 import { contract } from "./port-contract.js";

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { Refusal } from "../../core/refusal.js";
 import { CellError } from "../../functions/cells.js";
 import { COLUMNS } from "../../functions/yard.js";
-import { cellAt, cellName, reference, sheetName } from "../address.js";
+import { cellAt, cellName, address, sheetName } from "../address.js";
 import { sentenceOf, usePane, useWrite } from "../context.js";
 import type { Place } from "../port.js";
 import { texts } from "../texts.js";
@@ -42,7 +42,7 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
     typeof first === "string"
       ? first
       : obstacle
-        ? sentence(obstacle, reference(place!, own))
+        ? sentence(obstacle, address(place!, own))
         : free.why;
   const useChosen = async () => {
     try {
@@ -65,7 +65,7 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
           size={12}
           autocomplete="off"
           spellcheck={false}
-          value={typed ?? reference(besideOf(yard), own)}
+          value={typed ?? address(besideOf(yard), own)}
           aria-invalid={problem ? true : undefined}
           aria-describedby="columns-at-about"
           onInput={(event) => setTyped(event.currentTarget.value)}
@@ -80,7 +80,7 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
         )}
       </p>
       <p id="columns-at-about" class={problem ? "error" : "quiet"} aria-live="polite">
-        {problem || (there && t.willGo(reference(there.place, own)))}
+        {problem || (there && t.willGo(address(there.place, own)))}
         {!problem && !isInLine && ` ${t.notInLine}`}
       </p>
       <Preview
@@ -94,7 +94,7 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
         disabled={Boolean(problem) || there === null}
         press={() => {
           const steps = spillSteps(there!, spillFormula(args));
-          return write(steps, t.written(reference(there!.place, own), columns.length));
+          return write(steps, t.written(address(there!.place, own), columns.length));
         }}
       >
         {t.write}
@@ -103,9 +103,9 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
   );
 }
 
-function sentence({ kind, address, holds }: InTheWay, place: string): string {
-  if (kind === "filled") return t.filled(place, address, holds);
-  return kind === "yard" ? t.onYard(place, address) : t.inTable(place, holds, address);
+function sentence({ kind, address: at, holds }: InTheWay, place: string): string {
+  if (kind === "filled") return t.filled(place, at, holds);
+  return kind === "yard" ? t.onYard(place, at) : t.inTable(place, holds, at);
 }
 
 function attempt(read: () => Place): Place | string {

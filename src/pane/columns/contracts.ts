@@ -1,11 +1,11 @@
 import { contractNames } from "../../core/contract-reading.js";
-import { STANDARDS } from "../../core/standards.js";
 import { Refusal } from "../../core/refusal.js";
-import { absolute, overlap } from "../address.js";
+import { absolute, within } from "../address.js";
 import { cells, literal, type Argument } from "../formula.js";
 import type { Block, Region } from "../port.js";
 import { CellError } from "../../functions/cells.js";
 import { contractNamed, contractOfRow } from "../../functions/contracts.js";
+import { USABLE } from "../start/terms-sheet.js";
 import { unfitName } from "../../functions/formula-text.js";
 import { HiveCells } from "../../functions/hive-cells.js";
 import type { Contract } from "../../core/contract.js";
@@ -31,7 +31,7 @@ export function contractsIn(regions: readonly Region[], blocks: readonly Block[]
   const found: Terms[] = [];
   regions.forEach((region, i) => {
     const { values } = blocks[i]!;
-    if (found.some((other) => overlap(other.region.place, region.place))) return;
+    if (found.some((other) => within(other.region.place, region.place) !== null)) return;
     try {
       found.push({ region, values, contracts: contractNames(values) });
     } catch (error) {
@@ -58,9 +58,9 @@ export function choicesOf(terms: readonly Terms[], hasContracts: boolean): Contr
   const byRow = (terms.length === 0 ? [null] : terms).map((table): ContractChoice => {
     return { label: table?.region.name ?? "", kind: "by row", terms: table, name: null };
   });
-  const standards = STANDARDS.filter(({ terms }) => Object.keys(terms).length > 0).map(
-    ({ name }): ContractChoice => ({ label: name, kind: "standard", terms: null, name }),
-  );
+  const standards = USABLE.map(({ name }): ContractChoice => {
+    return { label: name, kind: "standard", terms: null, name };
+  });
   return [...(hasContracts ? byRow : []), ...inTerms, ...standards];
 }
 

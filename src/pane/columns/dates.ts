@@ -7,7 +7,7 @@ import { dayOfSerial, showDay } from "../../core/serial.js";
 import { PLAIN_WRITING, type Writing } from "../../core/writing.js";
 import { CellError } from "../../functions/cells.js";
 import { HiveCells } from "../../functions/hive-cells.js";
-import { cellName } from "../address.js";
+import { cellName, cellOf } from "../address.js";
 import type { Step } from "../port.js";
 import { holdsFormula } from "../stands.js";
 import { columnsOf, type Yard } from "./yard.js";
@@ -80,13 +80,7 @@ export function datesIn(yard: Yard, contractOf: (i: number) => Contract | null):
 export function repairSteps(yard: Yard, repairs: Dates["repairs"]): Step[] {
   return repairs.map(({ row, column, range }) => ({
     kind: "put",
-    place: {
-      sheet: yard.place.sheet,
-      row: yard.place.row + row,
-      column: yard.place.column + column,
-      rows: 1,
-      columns: 1,
-    },
+    place: cellOf(yard.place, row, column),
     expect: [[yard.entries[row]![column]!]],
     put: [[range]],
     formats: "@",

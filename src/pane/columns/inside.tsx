@@ -1,6 +1,6 @@
 import { CellError } from "../../functions/cells.js";
 import { COLUMNS } from "../../functions/yard.js";
-import { reference } from "../address.js";
+import { address } from "../address.js";
 import { useWrite } from "../context.js";
 import { texts } from "../texts.js";
 import { WriteButton } from "../write-button.js";
@@ -50,7 +50,7 @@ export function Inside({ sheets, yard, choice, contract, columns }: Asked) {
       sheets.regions.filter((r) => r !== yard.region),
     );
   const problem = found
-    ? t.filledInside(reference(there.place, own), found.address, found.holds)
+    ? t.filledInside(address(there.place, own), found.address, found.holds)
     : why;
   return (
     <>
@@ -58,7 +58,7 @@ export function Inside({ sheets, yard, choice, contract, columns }: Asked) {
       {left !== "" && <p>{t.notInside(left)}</p>}
       {differing.length > 0 && <p class="asked">{t.differ(list(differing))}</p>}
       <p class={problem ? "error" : "quiet"} aria-live="polite">
-        {problem ?? (there && t.willGo(reference(there.place, own)))}
+        {problem ?? (there && t.willGo(address(there.place, own)))}
       </p>
       <Preview
         yard={yard}
@@ -71,7 +71,7 @@ export function Inside({ sheets, yard, choice, contract, columns }: Asked) {
         disabled={problem !== null || there === null}
         press={() => {
           const steps = insideSteps(yard, there!, chosen);
-          return write(steps, t.written(reference(there!.place, own), names.length));
+          return write(steps, t.written(address(there!.place, own), names.length));
         }}
       >
         {t.write}

@@ -7,7 +7,9 @@ import {
   type Role,
 } from "../../core/headings.js";
 import { yardColumns } from "../../core/yard-columns.js";
+import { cellOf } from "../address.js";
 import type { Step } from "../port.js";
+import { freeName } from "../start/names.js";
 import { typed } from "../stands.js";
 import { columnsOf, type Yard } from "./yard.js";
 
@@ -112,7 +114,7 @@ export function renameSteps({ place, entries, formats }: Yard, renames: readonly
     const format = formats[0]![column]!;
     return {
       kind: "put",
-      place: { ...place, column: place.column + column, rows: 1, columns: 1 },
+      place: cellOf(place, 0, column),
       expect: [[entries[0]![column]!]],
       put: [[typed(to, format)]],
       formats: [[format]],
@@ -126,24 +128,16 @@ function headingFor(
   others: readonly string[],
   isShared: boolean,
 ): string {
-  if (role === null) return numbered(`${old}, ${LEFT_OUT}`, others);
+  // A table takes no heading twice.
+  if (role === null) return freeName(`${old}, ${LEFT_OUT}`, others);
   const isOfCombs = role === "brood" && countsCombsThatHold(old);
   const plain = isOfCombs ? "Brood combs" : HEADING_OF[role]!;
   const frame = BY_BOX.has(role) ? frameOfHeading(old) : null;
   const framed = `${plain}, ${frame?.name}`;
   const isTaken = frame !== null && matchHeadings([framed]).roles[0] === role;
-  if (isTaken) return numbered(framed, others);
+  if (isTaken) return freeName(framed, others);
   // Of several columns that are added up each has to name its box.
-  if (!isShared || !BY_BOX.has(role) || others.includes(plain)) return numbered(plain, others);
+  if (!isShared || !BY_BOX.has(role) || others.includes(plain)) return freeName(plain, others);
   const free = [1, 2, 3, 4, 5, 6].find((n) => !others.includes(`${plain}, box ${n}`));
-  return numbered(`${plain}, box ${free ?? 1}`, others);
-}
-
-/** The heading, with a number where it stands already: a table takes none twice. */
-export function numbered(heading: string, others: readonly string[]): string {
-  const taken = new Set(others.map((other) => other.toLowerCase()));
-  for (let n = 1; ; n++) {
-    const candidate = n === 1 ? heading : `${heading} ${n}`;
-    if (!taken.has(candidate.toLowerCase())) return candidate;
-  }
+  return freeName(`${plain}, box ${free ?? 1}`, others);
 }

@@ -16,8 +16,8 @@ import { labelOfSums } from "../../functions/sum-rows.js";
 import { columnName } from "../address.js";
 import { cells, evaluate, formula, literal, type Argument } from "../formula.js";
 import type { Block, Place, Step } from "../port.js";
+import { freeName } from "../start/names.js";
 import { nameArgument, termsArgument, type ContractChoice } from "./contracts.js";
-import { numbered } from "./rename.js";
 import { columnsOf, type Yard } from "./yard.js";
 
 /**
@@ -202,7 +202,7 @@ export function insideSteps(yard: Yard, block: Block, columns: readonly RowColum
   const isSums = sumsIn(yard);
   const rows = Array.from({ length: block.place.rows }, (_, i) =>
     columns.map(({ heading, fn, args }) => {
-      if (i === 0) return numbered(heading, yard.headings);
+      if (i === 0) return freeName(heading, yard.headings);
       return isSums(i) ? "" : formula(fn, args(i));
     }),
   );

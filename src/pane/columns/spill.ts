@@ -1,5 +1,5 @@
 import { yardColumns } from "../../functions/yard.js";
-import { cellName, overlap, rangeName } from "../address.js";
+import { cellName, cellOf, rangeName, within } from "../address.js";
 import { cells, evaluate, formula, literal, type Argument } from "../formula.js";
 import type { Block, Place, Region, Step } from "../port.js";
 import { nameArgument, termsArgument, type ContractChoice } from "./contracts.js";
@@ -25,7 +25,7 @@ export const spillResult = (args: readonly Argument[]): unknown[][] => evaluate(
 
 /** Beside a sheet, with one empty column between. */
 export function besideOf({ place }: Yard): Place {
-  return { ...place, column: place.column + place.columns + 1, rows: 1, columns: 1 };
+  return cellOf(place, 0, place.columns + 1);
 }
 
 /** What stands in the way of writing into a place. */
@@ -50,23 +50,28 @@ export function inTheWay(block: Block, yard: Yard, regions: readonly Region[]): 
       return { kind: "filled", address: cellName(place.row + r, place.column + c), holds };
     }
   }
-  if (overlap(place, yard.place)) {
+  if (within(place, yard.place) !== null) {
     return { kind: "yard", address: rangeName(yard.place), holds: yard.region.name };
   }
-  const table = regions.find((r) => r.kind === "table" && overlap(r.place, place));
+  const table = regions.find((r) => r.kind === "table" && within(r.place, place) !== null);
   return table ? { kind: "table", address: rangeName(table.place), holds: table.name } : null;
 }
 
 /** Writes one formula whose results come over free cells, all of them in the General format. */
 export function spillSteps(block: Block, written: string): Step[] {
   const { place } = block;
-  const cell = { ...place, rows: 1, columns: 1 };
   const right = { ...place, column: place.column + 1, rows: 1, columns: place.columns - 1 };
   const under = { ...place, row: place.row + 1, rows: place.rows - 1 };
   // No cell is in two steps: each is checked against the sheet as it was before.
   return [
     ...[right, under].filter((p) => p.rows * p.columns > 0).map((p) => leftBlank(block, p)),
-    { kind: "put", place: cell, expect: [[""]], put: [[written]], formats: "General" },
+    {
+      kind: "put",
+      place: cellOf(place, 0, 0),
+      expect: [[""]],
+      put: [[written]],
+      formats: "General",
+    },
   ];
 }
 

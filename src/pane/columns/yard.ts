@@ -1,7 +1,9 @@
 import { matchHeadings } from "../../core/headings.js";
-import { normalise } from "../../core/text.js";
 import { yardColumns, type YardColumns } from "../../core/yard-columns.js";
-import { absolute, reference } from "../address.js";
+import { isBlankOrZero } from "../../functions/cells.js";
+import { isTerm } from "../../functions/sheet-end.js";
+import { labelOfSums } from "../../functions/sum-rows.js";
+import { absolute, rangeName } from "../address.js";
 import { regionKey, type Block, type Place, type Region, type Workbook } from "../port.js";
 import {
   candidatesIn,
@@ -59,7 +61,16 @@ export function yardReference({ region, place }: Yard, from: string): string {
   // Without the row of totals that a table may have.
   if (region.kind === "table") return `${region.name}[[#Headers],[#Data]]`;
   if (region.kind === "name") return region.name;
-  return place.sheet === from ? reference(place, from) : absolute(place, from);
+  return place.sheet === from ? rangeName(place) : absolute(place);
+}
+
+/** How many rows hold a hive. */
+export function hivesIn({ values, headings }: Pick<Yard, "values" | "headings">): number {
+  const hive = matchHeadings(headings).roles.indexOf("hive");
+  const isHive = (row: readonly unknown[]): boolean =>
+    labelOfSums(row, hive) === null &&
+    (hive < 0 ? row.some((cell) => !isBlankOrZero(cell)) : !isBlankOrZero(row[hive]));
+  return values.slice(1).filter(isHive).length;
 }
 
 /** A row of the sheet as the sheet numbers it; row 0 holds the headings. */
@@ -73,7 +84,8 @@ export function columnsOf({ values, isCalculated }: Yard): YardColumns {
 }
 
 function yardOf({ region, place }: Candidate, block: Block): Yard {
-  const rows = region.kind === "sheet" ? rowsOfHives(block) : rowsIn(block);
+  // A formula refers to all rows of a name, and to all of a table but its row of totals.
+  const rows = region.kind === "sheet" ? rowsOfHives(block) : place.rows - (region.totals ? 1 : 0);
   const cut = <T>(of: readonly T[]): readonly T[] => of.slice(0, rows);
   return {
     region,
@@ -88,17 +100,10 @@ function yardOf({ region, place }: Candidate, block: Block): Yard {
   };
 }
 
-/** A table's row of totals is no hive. */
-function rowsIn({ values }: Block): number {
-  const hive = matchHeadings(values[0]!.map(headingOf)).roles.indexOf("hive");
-  const last = normalise(headingOf(values.at(-1)![Math.max(0, hive)]));
-  return /^totals?$/.test(last) ? values.length - 1 : values.length;
-}
-
 function head(place: Place): Place {
   return { ...place, rows: Math.min(place.rows, ROWS_SEARCHED) };
 }
 
 function isTerms({ values }: Block): boolean {
-  return ["term", "terms"].includes(normalise(headingOf(values[0]?.[0])));
+  return isTerm(headingOf(values[0]?.[0]));
 }

@@ -2,7 +2,7 @@ import { labelOf, readTerm, writtenIn, type Written } from "../../core/contract-
 import { Refusal } from "../../core/refusal.js";
 import { TERMS } from "../../core/terms.js";
 import { CellError } from "../../functions/cells.js";
-import { cellName } from "../address.js";
+import { cellName, cellOf } from "../address.js";
 import { holdsFormula } from "../stands.js";
 import type { Block, Entry, Place, Region, Step } from "../port.js";
 
@@ -176,13 +176,7 @@ function cell(
   const isText = typeof now === "string" && now !== "";
   return {
     kind: "put",
-    place: {
-      sheet: place.sheet,
-      row: place.row + row,
-      column: place.column + column,
-      rows: 1,
-      columns: 1,
-    },
+    place: cellOf(place, row, column),
     expect: [[was]],
     put: [[now]],
     // A figure in a cell of text would be a text; a name such as 8-9 would become a date.

@@ -3,7 +3,7 @@ import { Refusal } from "../../core/refusal.js";
 import { isTerm } from "../../functions/sheet-end.js";
 import { contractsIn } from "../columns/contracts.js";
 import { headingOf } from "../columns/headings-row.js";
-import { address, cellOf, within } from "../places.js";
+import { address, cellOf, within } from "../address.js";
 import type { Block, Region, Workbook } from "../port.js";
 import { texts } from "../texts.js";
 import type { TermsTable } from "./changes.js";
