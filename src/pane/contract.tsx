@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import { columnOf } from "./contract/changes.js";
 import {
+  contractsOf,
   draftIn,
   isBehind,
   keyOf,
@@ -30,11 +31,11 @@ export function ContractView() {
   if (watched.value === null) return <NotRead of={watched} />;
   const { tables, unread, sign } = watched.value;
   const edited = leftOf(kept, tables, sign);
-  const standing = tables.flatMap((table) =>
-    table.contracts.map((name) => ({ key: keyOf(table, name), table, name })),
-  );
+  const standing = contractsOf(tables);
   const others = [...edited].flatMap(([key, { draft, base }]) =>
-    standing.some((choice) => choice.key === key) ? [] : [{ key, table: base, name: draft.name }],
+    standing.some((choice) => choice.key === key)
+      ? []
+      : [{ key, table: base, name: draft.name, label: draft.name }],
   );
   const choices = [...standing, ...others];
   const choice = choices.find(({ key }) => key === chosen) ?? choices[0];
@@ -77,9 +78,9 @@ export function ContractView() {
           value={key}
           onChange={(event) => setChosen(event.currentTarget.value)}
         >
-          {choices.map(({ key: of, name, table: { region } }) => (
+          {choices.map(({ key: of, label }) => (
             <option key={of} value={of}>
-              {t.choice(tables.length > 1 ? t.of(name, region.name) : name, edited.has(of))}
+              {t.choice(label, edited.has(of))}
             </option>
           ))}
         </select>

@@ -74,6 +74,7 @@ function Calculator({ conversion }: { conversion: Conversion }) {
       {share !== null && "middle" in share && (
         <Covered
           percent={share.middle}
+          sign={sign}
           frame={String(filled["frame"])}
           holds={conversion.id === "patch" ? "brood" : "bees"}
         />
@@ -96,12 +97,13 @@ function Calculator({ conversion }: { conversion: Conversion }) {
 interface CoveredProps {
   /** Of the side, 0 or more. */
   readonly percent: number;
+  readonly sign: "." | ",";
   readonly frame: string;
   readonly holds: "bees" | "brood";
 }
 
 /** One side of a comb with as much of it covered as is said. */
-function Covered({ percent, frame, holds }: CoveredProps) {
+function Covered({ percent, sign, frame, holds }: CoveredProps) {
   const picture = useMemo(() => {
     const [share, of] = [Math.min(100, percent), frameOf(frame)];
     return holds === "bees"
@@ -109,7 +111,7 @@ function Covered({ percent, frame, holds }: CoveredProps) {
       : combWithBrood("solid", share, SEED, "middle", of);
   }, [percent, frame, holds]);
   return (
-    <Comb picture={picture} id="convert" label={t.picture(shownNumber(percent, "."), frame)} />
+    <Comb picture={picture} id="convert" label={t.picture(shownNumber(percent, sign), frame)} />
   );
 }
 

@@ -1,8 +1,5 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
-import { Refusal } from "../core/refusal.js";
-import { CellError } from "../functions/cells.js";
 import { lotStatement } from "../functions/statement.js";
-import type { Statement } from "../functions/statement-model.js";
 import { Choice } from "./choice.js";
 import { choicesOf, contractKey } from "./columns/contracts.js";
 import { lotsOf } from "./columns/lots.js";
@@ -10,6 +7,7 @@ import { NoYard, optionOf } from "./columns/no-yard.js";
 import { readSheets } from "./columns/yard.js";
 import { usePane } from "./context.js";
 import { NotRead } from "./not-read.js";
+import { orWhy } from "./or-why.js";
 import { regionKey, type Workbook } from "./port.js";
 import { askOf, NOTHING_SAID, type Wish } from "./statement/ask.js";
 import { Fields } from "./statement/fields.js";
@@ -51,8 +49,8 @@ export function StatementView() {
     return <NoYard id="statement-sheet" candidates={candidates} choose={setSheet} />;
   const make = async () => {
     const made = orWhy(build);
-    if (typeof made === "string") return say(t.cannot(made));
-    await change(() => workbook.statement(t.sheetName(lot === ALL ? null : lot), made));
+    if ("why" in made) return say(t.cannot(made.why));
+    await change(() => workbook.statement(t.sheetName(lot === ALL ? null : lot), made.value));
   };
   return (
     <>
@@ -83,27 +81,18 @@ export function StatementView() {
           options={choices.map((c) => [contractKey(c), c.label])}
         />
       </div>
+      {contract !== null && contractKey(choice) !== contract && (
+        <p class="error">{texts.contract.gone}</p>
+      )}
       {choice.kind === "standard" && <p class="quiet">{texts.columns.standardCaution}</p>}
       <Fields wish={wish} change={(part) => setWish((before) => ({ ...before, ...part }))} />
       <h2>{t.preview}</h2>
-      {typeof preview === "string" && <p class="error">{t.cannot(preview)}</p>}
-      {preview !== null && typeof preview !== "string" && (
-        <Preview statement={preview} sign={sign} />
-      )}
+      {preview !== null && "why" in preview && <p class="error">{t.cannot(preview.why)}</p>}
+      {preview !== null && "value" in preview && <Preview statement={preview.value} sign={sign} />}
       <p class="quiet">{t.caution}</p>
-      <WriteButton main disabled={typeof preview === "string"} press={make}>
+      <WriteButton main disabled={preview === null || "why" in preview} press={make}>
         {t.make}
       </WriteButton>
     </>
   );
-}
-
-function orWhy(build: () => Statement): Statement | string {
-  try {
-    return build();
-  } catch (error) {
-    if (error instanceof Refusal) return error.message;
-    if (error instanceof CellError) return error.message || texts.statement.holdsError(error.code);
-    throw error;
-  }
 }

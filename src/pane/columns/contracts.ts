@@ -2,7 +2,7 @@ import { contractNames } from "../../core/contract-reading.js";
 import { Refusal } from "../../core/refusal.js";
 import { absolute, within } from "../address.js";
 import { cells, literal, type Argument } from "../formula.js";
-import type { Block, Region } from "../port.js";
+import { regionKey, type Block, type Region } from "../port.js";
 import { CellError } from "../../functions/cells.js";
 import { contractNamed, contractOfRow } from "../../functions/contracts.js";
 import { USABLE } from "../start/terms-sheet.js";
@@ -66,7 +66,7 @@ export function choicesOf(terms: readonly Terms[], hasContracts: boolean): Contr
 
 /** What tells one choice from another while the workbook changes. */
 export function contractKey({ kind, terms, name }: ContractChoice): string {
-  return [kind, terms?.region.name ?? "", name ?? ""].join(" / ");
+  return [kind, terms === null ? "" : regionKey(terms.region), name ?? ""].join(" / ");
 }
 
 /**

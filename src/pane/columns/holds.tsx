@@ -3,7 +3,7 @@ import type { Role } from "../../core/headings.js";
 import { isBlank } from "../../functions/cells.js";
 import { cellName, columnName } from "../address.js";
 import { useWrite } from "../context.js";
-import { shownCell, shownDay } from "../shown.js";
+import { shownCell, shownDay, shownName } from "../shown.js";
 import { texts } from "../texts.js";
 import { WriteButton } from "../write-button.js";
 import {
@@ -19,6 +19,8 @@ import { columnsOf, type Yard } from "./yard.js";
 const t = texts.columns;
 const YOURS = "yours";
 const ASK = "ask";
+/** Roles whose cells are names, though they be numbers. */
+const NAMES: ReadonlySet<Role> = new Set(["hive", "lot", "pallet", "contract"]);
 
 interface Props {
   readonly yard: Yard;
@@ -124,6 +126,7 @@ function exampleOf(
   const row = values.findIndex((cells, i) => i > 0 && !isBlank(cells[column]));
   if (row < 0) return "";
   const value = values[row]![column];
+  if (role !== null && NAMES.has(role)) return shownName(value);
   const isDay = role === "date" && typeof value === "number" && isDateSerial(value);
   return isDay ? shownDay(value) : shownCell(value, sign, formats[row]![column]);
 }

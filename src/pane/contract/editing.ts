@@ -1,4 +1,5 @@
 import { regionKey } from "../port.js";
+import { texts } from "../texts.js";
 import { columnOf, rowsOf, standsAt, type TermsTable } from "./changes.js";
 import { draftOf, type Draft } from "./draft.js";
 
@@ -16,6 +17,27 @@ export type Edited = ReadonlyMap<string, Editing>;
 /** What tells a contract from every other of the workbook. */
 export function keyOf({ region }: TermsTable, name: string): string {
   return `${regionKey(region)} / ${name}`;
+}
+
+/** A contract of a Terms table, as one of all of the workbook's. */
+export interface Standing {
+  readonly key: string;
+  readonly table: TermsTable;
+  readonly name: string;
+  /** As it is told from others of its name. */
+  readonly label: string;
+}
+
+export function contractsOf(tables: readonly TermsTable[]): Standing[] {
+  const several = tables.length > 1;
+  return tables.flatMap((table) =>
+    table.contracts.map((name) => ({
+      key: keyOf(table, name),
+      table,
+      name,
+      label: several ? texts.contract.of(name, table.region.name) : name,
+    })),
+  );
 }
 
 /** The table of an editing as it stands now; undefined where it is gone. */

@@ -22,13 +22,17 @@ export function Ahead({ contract, looks, size, sign }: Props) {
   return (
     <details>
       <summary>{t.ahead}</summary>
-      {typeof points === "string" ? (
-        <p>{points}</p>
+      {"why" in points ? (
+        <p>{points.why}</p>
       ) : (
         <>
-          <LineWithBand points={points} threshold={contract.averageFrames || null} sign={sign} />
+          <LineWithBand
+            points={points.value}
+            threshold={contract.averageFrames || null}
+            sign={sign}
+          />
           <ul>
-            {points
+            {points.value
               .filter((_, day) => day > 0 && day % 7 === 0)
               .map(({ date, middle, low, high, chance }) => (
                 <li key={date}>
