@@ -189,6 +189,10 @@ export const TOPICS = [
         "Count seams from above and below and head their columns so; or set another comb rule, where the contract counts combs.",
       "the sheet counts seams, and contract … does not: its comb rule is …":
         "Set the comb rule to cluster count where the contract counts seams; else count combs.",
+      "blank or 0, and the look from the other side is not: write none where no bees were seen, or, where nobody looked, the count of the one look in both":
+        "The two looks are averaged, and a blank would halve the hive. Write none where no bees were seen from that side; where only one side was looked at, write its count in both.",
+      "… has … columns, and contract … counts seams: give one column with each hive's cluster count, as SEAMS makes it of the looks from above and below":
+        "Two columns could be two boxes or the two looks. SEAMS(above, below) gives one figure a hive; YARD_COLUMNS and LOT take both looks by their headings, Seams above and Seams below.",
       "seams are counted from above in … and from below in …: give both for each box":
         "Each box needs a column of both looks.",
       "the heading … may be the weight of the whole hive: head it Stores, with what the hive weighs over its tare":
@@ -329,8 +333,10 @@ export const TOPICS = [
         "A forecast goes forward. Give a date after the inspection.",
       "… stands where … or a percent a day from over 0 to 50 was expected":
         "season takes one of the words, or the adults that die in a day, in percent, such as 5.",
-      '… stands where "today" or eggs a day up to 5,000 was expected':
-        'laying takes "today" or a number.',
+      '… stands where "today", "none" or eggs a day up to 5,000 was expected':
+        "laying is the eggs that one hive lays a day, or today for what today's eggs show, or none.",
+      '… days ahead bees come of eggs that are not laid yet: say by laying that it goes on as "today", or how many eggs a day, or "none"':
+        "Worker brood takes 21 days: further ahead the bees hang on how the queens go on laying. Give laying, or a day within 21 days.",
       "the date is blank: …": "Fill the date that the sentence names.",
       "seen is blank, and the forecast begins there": "Give the date of the inspection.",
       "frames: no hive is opened": "Give rows with figures.",

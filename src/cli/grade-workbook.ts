@@ -32,8 +32,9 @@ export async function gradeWorkbook(
 ): Promise<Done> {
   const { progress, width } = order;
   const wish = wishOf(order);
-  const yards = findYardSheets(workbook, computedHeadings());
   const hasFormulas = formulasOf(workbook).some((formula) => formula.ours);
+  const wantsYards = !hasFormulas || !order.isQuiet || workbook.properties.date1904;
+  const yards = wantsYards ? findYardSheets(workbook, computedHeadings()) : [];
   if (yards.length === 0 && !hasFormulas) throw new Problem(NOTHING + nearestMiss(workbook));
   const terms = termsFor(workbook, order);
   if (terms && order.under !== null) contractNamed(terms, order.under);

@@ -1,10 +1,12 @@
 import { adultLoss, type Season } from "./adult-loss.js";
 import { bees } from "./bees.js";
+import { development } from "./clock.js";
 import type { FrameSize } from "./comb.js";
 import { emergence, withLaying, type BroodInStage } from "./emergence.js";
 import { exactly } from "./estimate.js";
 import { forecast, type Forecast } from "./forecast.js";
 import { laying } from "./laying.js";
+import { Refusal } from "./refusal.js";
 
 /** A hive on the day it was looked at. */
 export interface Seen {
@@ -19,20 +21,35 @@ export interface Seen {
 /** What is said of the weeks between the look and the day that counts. */
 export interface Course {
   readonly season: Season | number | null;
-  /** Eggs a day that go on being laid, or as many as today's brood shows. */
-  readonly laying: number | "today";
+  /** Eggs a day that go on being laid, or as many as today's brood shows; null where nobody says. */
+  readonly laying: number | "today" | null;
   /** Most frames of bees that a hive's boxes hold. */
   readonly space: number | null;
 }
 
-/** A hive's frames of bees some days after it was seen; one that goes on laying rears brood. */
+/** Days after which bees come of eggs that were not laid yet when the hive was seen. */
+export const BROOD_DAYS = development("worker").expected;
+
+/**
+ * A hive's frames of bees some days after it was seen; one that goes on laying rears brood.
+ *
+ * @throws Refusal of kind `unknown` for days that hang on a laying that nobody says
+ */
 export function framesAhead(
   { day, frames, frame, brood }: Seen,
   days: number,
   course: Course,
 ): Forecast {
+  if (course.laying === null && days > BROOD_DAYS) {
+    throw new Refusal(
+      `${days} days ahead bees come of eggs that are not laid yet: say by laying that it goes on as "today", ` +
+        'or how many eggs a day, or "none"',
+      "unknown",
+    );
+  }
   const eggs = brood.find(({ stage }) => stage === "egg")?.cells ?? 0;
-  const rate = course.laying === "today" ? (laying(eggs, null, null).byEggs ?? 0) : course.laying;
+  const rate =
+    course.laying === "today" ? (laying(eggs, null, null).byEggs ?? 0) : (course.laying ?? 0);
   const rears = rate > 0 || brood.some(({ cells }) => cells > 0);
   const beesOn = (count: number): number => bees(exactly(count), undefined, frame).middle;
   const { middle, low, high } = forecast(

@@ -206,8 +206,9 @@ function parse(label: string, kind: TermKind, value: unknown, written: Written):
 }
 
 /**
- * A number cell as it is, a text with the contract's decimal sign; NaN for anything else. Without its
- * sign a percent is a fraction where the contract writes them so.
+ * A number cell as it is, a text with the contract's decimal sign, an amount of money with a
+ * currency's or without; NaN for anything else. Without its sign a percent is a fraction where the
+ * contract writes them so.
  */
 function amountOf(
   kind: TermKind & { kind: "number" },
@@ -216,7 +217,8 @@ function amountOf(
   written: Written,
 ): number {
   const percent = kind.unit === "%";
-  const digits = percent ? text.replace(/ ?%$/, "") : text;
+  const sign = percent ? / ?%$/ : kind.unit === "money" ? /^\p{Sc} ?| ?\p{Sc}$/u : null;
+  const digits = sign ? text.replace(sign, "") : text;
   const plain = written.comma ? /^\d+(?:,\d+)?$/ : /^\d+(?:\.\d+)?$/;
   const typed = plain.test(digits) ? Number(digits.replace(",", ".")) : NaN;
   const amount = typeof value === "number" ? value : typed;

@@ -79,10 +79,17 @@ export function readFigure(
   const orSo = !open && (take(walk, "ish") || take(walk, "-", "ish") || take(walk, "or", "so"));
   if (!open && !orSo) {
     const either = !isBetween && take(walk, "or");
-    if (isBetween ? take(walk, "and") : either || take(walk, "-") || take(walk, "to")) {
+    const dash = !isBetween && !either && take(walk, "-");
+    if (isBetween ? take(walk, "and") : either || dash || take(walk, "to")) {
+      const isPart = dash && kind === "count" && partAhead(walk);
       const high = value(walk);
       takeAny(walk, unit);
-      return high === null || !atEnd(walk) ? null : range(low, high, either, cell);
+      if (high === null || !atEnd(walk)) return null;
+      // `6-1/2` is six and a half (common practice, no source): no range goes down to a part.
+      if (isPart && low > 0 && Number.isInteger(low)) {
+        return about ? giveOrTake(low + high, kind) : exactly(low + high);
+      }
+      return range(low, high, either, cell);
     }
   }
   takeAny(walk, unit);
@@ -128,6 +135,12 @@ function value(walk: Walk): number | null {
   const rest = partOf(walk);
   if (rest === null) walk.at = mark;
   return whole + (rest ?? 0);
+}
+
+/** A fraction in figures, and nothing whole before it. */
+function partAhead({ words, at }: Walk): boolean {
+  const [first, slash] = words.slice(at, at + 2);
+  return first?.kind === "fraction" || (first?.kind === "number" && slash?.text === "/");
 }
 
 /** Half, and then `a frame`, `of the comb` or `full`. */

@@ -66,7 +66,8 @@ function rule(role: Role, needs: readonly string[], may: string): Rule {
 }
 
 const PERCENT = "% percent pct cover coverage cov fill filled solid";
-const SEAM = "seam seams";
+/** A cluster is looked at from above and below, and the looks are averaged as those of seams are. */
+const SEAM = "seam seams cluster";
 const BROOD = "brood brd br fobr";
 
 /** The more special rule first: `brood %` before `brood`, `hive weight` before `hive`. */
@@ -118,7 +119,7 @@ export function matchHeadings(headings: readonly string[]): HeadingMatch {
     if (parts.some((word) => OTHER.has(word))) return null;
     const match = RULES.find((r) => names(r, parts));
     if (!match) {
-      const seams = parts.some((word) => SEAM.split(" ").includes(word));
+      const seams = parts.some((word) => ["seam", "seams"].includes(word));
       const frames =
         parts.every((word) => PLAIN.has(word)) && parts.some((w) => FRAME_WORDS.has(w));
       if (seams) doubts.push({ role: "seams above", heading });

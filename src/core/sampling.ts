@@ -143,5 +143,17 @@ function warningOf(
       "the sheet names no pallets: hives of one pallet are alike, and the interval too narrow",
     );
   }
+  if (contract.openedBy === "hives" && seemsByPallet(lot)) {
+    parts.push(
+      'the opened hives stand together on their pallets: where whole pallets were opened, set "opened by" ' +
+        "to pallets, since hives of one pallet are alike and the interval is then too narrow",
+    );
+  }
   return parts.join("; ");
+}
+
+/** Of a lot of which less than half is opened, single hives drawn by lot seldom share a pallet. */
+function seemsByPallet({ hives, size }: Lot): boolean {
+  const pallets = new Set(hives.map(({ pallet }) => pallet));
+  return !pallets.has(null) && hives.length >= 2 * pallets.size && 2 * hives.length <= size;
 }

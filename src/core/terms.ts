@@ -89,7 +89,7 @@ export const TERMS: readonly Term[] = [
     "forgivenAgainst",
     oneOf("hives opened", "hives in the lot", "hives above the minimum"),
     "hives opened",
-    "What that percent is taken of; against hives above, as many must be over the minimum as are under it.",
+    "What that percent is taken of. Against hives above the minimum it is taken of the hives opened, and as many must be over the minimum as are under it.",
   ),
   term(
     "comb rule",

@@ -37,7 +37,8 @@ export function actionReader(sheet: YardSheet): ActionReader {
         stores: hive.stores === null && stores ? storesAt(stores, i) : null,
       };
       const queen = hive.queen ?? sheet.column("queen")?.judged(i) ?? null;
-      return actionOf(contract, { ...hive, queen }, signs);
+      const storesUnit = sheet.looks(contract).storesUnit(contract);
+      return actionOf({ ...contract, storesUnit }, { ...hive, queen }, signs);
     } catch (error) {
       return toCellError(error, "");
     }

@@ -11,7 +11,7 @@ import type { HiveCells } from "./hive-cells.js";
  * One name serves every row; each contract is read once.
  */
 export function contractOfRow(
-  terms: unknown[][] | null,
+  terms: readonly (readonly unknown[])[] | null,
   names: HiveCells | null,
 ): (i: number) => Contract {
   const named = onceEach((name: string | null) => contractNamed(terms, name));
@@ -21,7 +21,10 @@ export function contractOfRow(
 }
 
 /** One contract: of the Terms table, the only one where no name is given, or a published standard. */
-export function contractNamed(terms: unknown[][] | null, name: string | null): Contract {
+export function contractNamed(
+  terms: readonly (readonly unknown[])[] | null,
+  name: string | null,
+): Contract {
   if (terms === null) {
     if (name !== null) return standardContract(name);
     throw new Refusal("give the Terms table, or a published standard's name as the contract");

@@ -22,7 +22,8 @@ const parameters = [
  * Weight of food on each comb side, from the percent or the eighths of the side that hold it.
  *
  * @remarks 125 g on an eighth of a Zander side of about 1 dm2 (Liebefeld method), other frames by
- * their area. It is the food seen, capped or not, without the comb.
+ * their area. It is the food seen, capped or not, without the comb: a deep full on both sides comes
+ * to 2.16 kg (4.8 lb). By other sources STORES takes 6 to 8 lb for it: keep to one of the two.
  * @example =COMB.FOOD(4,"g","zander","eighths") gives 500.
  * @customfunction FOOD
  * @helpurl https://localhost:3000/help.html#FOOD

@@ -1,5 +1,5 @@
 import { SEASONS, type Season } from "../core/adult-loss.js";
-import { development } from "../core/clock.js";
+import { BROOD_DAYS } from "../core/colony.js";
 import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";
@@ -17,12 +17,14 @@ export const seasonParameter = option<Season | number | null>("season", null, (v
   );
 });
 
-/** Eggs a day that go on being laid, or "today" for what today's eggs show; none where left out. */
-export const layingParameter = option<number | "today">("laying", 0, (value) => {
+/** Eggs a day that go on being laid, or "today" for what today's eggs show; null where left out. */
+export const layingParameter = option<number | "today" | null>("laying", null, (value) => {
   if (typeof value === "number" && value > 0 && value <= 5000) return value;
-  if (normalise(String(value)) === "today") return "today";
+  const word = normalise(String(value));
+  if (word === "today") return "today";
+  if (word === "none") return 0;
   throw new Refusal(
-    `${quote(String(value))} stands where "today" or eggs a day up to 5,000 was expected`,
+    `${quote(String(value))} stands where "today", "none" or eggs a day up to 5,000 was expected`,
   );
 });
 
@@ -37,21 +39,21 @@ export function daysBetween(seen: number, on: number, name: string): number {
 /** How far to trust a forecast, in a sentence. */
 export function trustIn(
   days: number,
-  goesOn: number | "today",
+  goesOn: number | "today" | null,
   space: number | null,
   of: "hives" | "lots" = "hives",
 ): string {
   const [least, most] = [sources.forecastLeastDays.value, sources.forecastMostDays.value];
   const parts = [
     `the band holds nine ${of} in ten of field studies from March to October, ${least} to ${most} ` +
-      `days ahead; none were of pollination loads`,
+      `days ahead, but 2 of the 5 hives seen in March and April, which grew faster; none were of ` +
+      `pollination loads`,
   ];
   if (days > most) parts.push(`${days} days are further than any of them`);
   if (goesOn === "today") parts.push("laying is taken to go on as today");
-  else if (goesOn > 0) parts.push(`laying is taken to go on at ${plural(goesOn, "egg")} a day`);
-  else if (days > BROOD_DAYS) parts.push("bees from eggs that are not laid yet are left out");
+  else if (goesOn !== null && goesOn > 0)
+    parts.push(`laying is taken to go on at ${plural(goesOn, "egg")} a day`);
+  else if (days > BROOD_DAYS) parts.push("no more eggs are taken to be laid");
   if (space !== null) parts.push(`no hive is taken to outgrow ${plural(space, "frame")}`);
   return parts.join("; ");
 }
-
-const BROOD_DAYS = development("worker").expected;

@@ -1,5 +1,5 @@
 import { checkBrood } from "../core/brood.js";
-import { framesAhead, type Course } from "../core/colony.js";
+import { BROOD_DAYS, framesAhead, type Course } from "../core/colony.js";
 import { sum } from "../core/estimate.js";
 import { averageForecast, type Forecast } from "../core/forecast.js";
 import { Refusal } from "../core/refusal.js";
@@ -61,7 +61,7 @@ const parameters = [
  * @param eggs A row a hive: eggs, in the unit.
  * @param unit "frames" (also where left out: full frames, both sides), "cells", or "percent" of combs, a column a comb.
  * @param season "build-up", "summer", "autumn", "winter", or adult bees that die a day in percent, such as 5; by the date where left out.
- * @param laying Eggs a day that go on being laid, or "today" for what today's eggs show; none where left out, which matters beyond 21 days.
+ * @param laying Eggs a day that go on being laid, or "today" for what today's eggs show; or "none"; beyond 21 days it must be said.
  * @param space Most frames of bees that the boxes hold; no limit where left out.
  * @param frame Frame that is counted: deep where left out.
  * @param fill Percent of the brood's cells that hold brood; 100 where left out.
@@ -142,7 +142,7 @@ function hiveReader({
   checkSingle([seen, brood.cover]);
   return (i, from, days) => {
     const year = seen.year(i, writing);
-    const { middle } = sum(bees.estimates(i, "count", writing, year));
+    const { middle } = sum(bees.combs(i, writing, year));
     // A hive without bees raises none, whatever its brood.
     const stages = middle === 0 ? [] : cellsAt(brood, i, writing, year);
     const cells = stages.reduce((total, stage) => total + stage.cells, 0);
@@ -172,14 +172,14 @@ const DAYS = 30;
  * @helpurl https://localhost:3000/help.html#FORECAST_DAYS
  * @param frames A row a hive: frames of bees, or the counts of its boxes.
  * @param seen Date of the inspection, one for all.
- * @param days Days to forecast, up to 120; 30 where left out.
+ * @param days Days to forecast, up to 120; where left out 30, or 21 where laying is not said.
  * @param brood A row a hive: combs with brood where their cover is given, else full frames, or what unit says; capped brood alone where open or eggs have their own columns. A blank is not judged: write none for none.
  * @param brood_cover Percent of those combs that brood covers, 0 to 100: one, or a row each.
  * @param open A row a hive: open brood, in the unit.
  * @param eggs A row a hive: eggs, in the unit.
  * @param unit "frames" (also where left out: full frames, both sides), "cells", or "percent" of combs, a column a comb.
  * @param season "build-up", "summer", "autumn", "winter", or adult bees that die a day in percent, such as 5; by the date where left out.
- * @param laying Eggs a day that go on being laid, or "today" for what today's eggs show; none where left out, which matters beyond 21 days.
+ * @param laying Eggs a day that go on being laid, or "today" for what today's eggs show; or "none"; beyond 21 days it must be said.
  * @param space Most frames of bees that the boxes of a hive hold; no limit where left out.
  * @param frame Frame that is counted: deep where left out.
  * @param fill Percent of the brood's cells that hold brood; 100 where left out.
@@ -230,7 +230,7 @@ export function FORECAST_DAYS(
       (i) => !bees.isUncounted(i),
     );
     if (opened.length === 0) throw new Refusal("frames: no hive is opened");
-    const last = days ?? DAYS;
+    const last = days ?? (laying === null ? BROOD_DAYS : DAYS);
     const of = opened.length > 1 ? "lots" : "hives";
     const rows = Array.from({ length: last + 1 }, (_, day): Cell[] => {
       const told = opened.map((i) => hive(i, from, day));

@@ -10,7 +10,7 @@ import { read } from "../core/reading.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { dayOfSerial } from "../core/serial.js";
 import { normalise } from "../core/text.js";
-import type { Writing } from "../core/writing.js";
+import { PLAIN_WRITING, type Writing } from "../core/writing.js";
 import { CellError, isBlank, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 
 const YES = new Set(
@@ -42,6 +42,7 @@ const NO = new Set([
 /** Under a heading that asks whether she was seen this says no more than that she was not. */
 const NOT_SEEN = new Set(["no", "n", "false", "none"]);
 const NONE = exactly(0);
+const FRACTIONS: Writing = { ...PLAIN_WRITING, percentsAs: "fraction" };
 const UNJUDGED = new Set(["?", "q?", "not seen", "not looked", "cells", "queen cells", "qc"]);
 
 /** What texts were read as, for as long as they are read in the same way. */
@@ -69,6 +70,7 @@ export class HiveCells {
   private readonly areOneBox: readonly boolean[];
   private readonly absencesRead = new Map<string, Absence | null>();
   private readonly datesSeen = new Map<string, boolean>();
+  private readonly fractionsSeen = new Map<number, boolean>();
   private textsRead: TextsRead = { kind: null, writing: null, year: null, texts: new Map() };
 
   /** @param block - the cells; of a sheet all of it, which is not copied, its heading row first */
@@ -187,19 +189,44 @@ export class HiveCells {
     return figures;
   }
 
-  /** Counts of combs, a box a column: not of seams, and of a sheet no more than a hive has. */
+  /** Counts of combs, a box a column: not of seams, and no more than a hive has. */
   combs(i: number, writing: Writing, year: number | null): Estimate[] {
     const figures = this.estimates(i, "count", writing, year);
     let k = 0;
     try {
       for (; k < figures.length; k++) {
         refuseSeams(this.raw(i, k));
-        if (this.sheet !== null) refuseTooMany(figures[k]!, this.areOneBox[k]!);
+        refuseTooMany(figures[k]!, this.areOneBox[k] ?? false);
       }
     } catch (error) {
       throw toCellError(error, this.where(i, k));
     }
     return figures;
+  }
+
+  /**
+   * The percent of a comb that brood covers. A cell that a spreadsheet shows as 60 % holds 0.6: so does
+   * each of a column of a sheet in which no number is over 1, since brood that covers under a hundredth
+   * of a comb is no cover that is judged.
+   */
+  cover(i: number, k: number, writing: Writing): Estimate | null {
+    const cell = this.raw(i, k);
+    const isFraction = typeof cell === "number" && cell > 0 && cell <= 1 && this.areFractions(k);
+    return this.estimate(i, k, "percent", isFraction ? FRACTIONS : writing, null);
+  }
+
+  private areFractions(k: number): boolean {
+    if (this.sheet === null) return false;
+    let known = this.fractionsSeen.get(k);
+    if (known === undefined) {
+      const numbers = Array.from({ length: this.rows }, (_, i) => this.raw(i, k)).filter(
+        (cell) => typeof cell === "number",
+      );
+      const isPart = (cell: number): boolean => cell > 0 && cell < 1;
+      known = numbers.some(isPart) && numbers.every((cell) => cell <= 1);
+      this.fractionsSeen.set(k, known);
+    }
+    return known;
   }
 
   /** A laying queen: yes, no, or null where nobody judged it. */

@@ -5,9 +5,11 @@ import type { Contract } from "../core/contract.js";
 import { exactly, sum, type Estimate } from "../core/estimate.js";
 import type { Hive } from "../core/grade.js";
 import { framesOfBees, type BeeColumns } from "../core/strength.js";
+import type { StoresUnit } from "../core/stores.js";
 import type { Writing } from "../core/writing.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { CellError, isBlankOrZero, toCellError } from "./cells.js";
+import { refuseOneLookOfPairs } from "./both-looks.js";
 import type { HiveCells } from "./hive-cells.js";
 import { checkUnitsWritten } from "./stores-unit.js";
 
@@ -25,6 +27,7 @@ export interface LookColumns {
   /** The frame in each box, of the bees' columns and of the brood's. */
   readonly beeFrames: (contract: Contract) => readonly FrameSize[];
   readonly broodFrames: (contract: Contract) => readonly FrameSize[];
+  readonly storesUnit: (contract: Contract) => StoresUnit;
   /** Of an opened hive with an id a blank of brood or stores is none, not unjudged. */
   readonly blankIsNone: boolean;
 }
@@ -114,6 +117,7 @@ export function framesAt(columns: LookColumns, i: number, contract: Contract): E
     beesAre === "boxes"
       ? bees.combs(i, contract, year)
       : bees.estimates(i, "count", contract, year);
+  if (beesAre === "seams") refuseOneLookOfPairs(i, bees, counts);
   return framesOfBees(
     counts,
     beesAre,
@@ -165,20 +169,20 @@ export function coversOf(
   for (let k = 0; k < boxes; k++) {
     const column = cover?.width === 1 ? 0 : k;
     const isJudged = cover !== null && !isBlankOrZero(cover.cell(i, column));
-    covers.push(isJudged ? cover.estimate(i, column, "percent", writing, null) : null);
+    covers.push(isJudged ? cover.cover(i, column, writing) : null);
   }
   return covers;
 }
 
 function storesAt(
-  { stores, blankIsNone }: LookColumns,
+  { stores, storesUnit: unitFor, blankIsNone }: LookColumns,
   i: number,
   contract: Contract,
   year: number | null,
 ): Estimate | null {
   if (stores === null) return null;
   if (stores.isEmpty(i)) return blankIsNone ? exactly(0) : null;
-  const { storesUnit } = contract;
+  const storesUnit = unitFor(contract);
   checkUnitsWritten(stores, i, storesUnit);
   return sum(stores.estimates(i, storesUnit === "frames" ? "count" : "amount", contract, year));
 }

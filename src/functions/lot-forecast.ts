@@ -3,7 +3,7 @@ import { lotForecast, type LotForecast } from "../core/lot-forecast.js";
 import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { together } from "../core/together.js";
-import { isBlankOrZero, type Cell } from "./cells.js";
+import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { dateOf } from "./dates.js";
@@ -53,7 +53,7 @@ const HEADINGS = [
  * @param contract The contract's heading in the Terms table, or a published standard's name.
  * @param lot The lot's name in the sheet's lot column; left out where the sheet holds one lot.
  * @param season "build-up", "summer", "autumn", "winter", or adult bees that die a day in percent, such as 5; by the date where left out.
- * @param laying Eggs a day that go on being laid in a hive, or "today" for what today's brood shows; none where left out, which matters beyond 21 days.
+ * @param laying Eggs a day that go on being laid in a hive, or "today" for what today's brood shows; or "none"; a date beyond 21 days is #N/A where it is left out.
  * @param space Most frames of bees that a hive's boxes hold; no limit where left out.
  * @returns A heading row, then a row a date: date, days ahead, average frames, low, high, frames asked, met or not, chance in percent, note.
  */
@@ -78,11 +78,13 @@ export function LOT_FORECAST(
       const inLot = size ?? hivesListed(yard, contract, lotName);
       const asked = contract.averageFrames;
       const rows = datesOf(on, contract).map((date): Cell[] => {
-        const told = lotForecast(contract, looks, inLot, date, {
-          season,
-          laying,
-          space,
-        });
+        const told = known(() =>
+          lotForecast(contract, looks, inLot, date, { season, laying, space }),
+        );
+        if (told instanceof CellError) {
+          const open = HEADINGS.slice(1, -1).map(() => told);
+          return [date, ...open, told.message];
+        }
         return [
           date,
           told.days[0],
@@ -100,6 +102,16 @@ export function LOT_FORECAST(
   );
 }
 
+/** What is told, or why that is not known of this date alone. */
+function known<T>(body: () => T): T | CellError {
+  try {
+    return body();
+  } catch (error) {
+    if (error instanceof Refusal && error.kind === "unknown") return toCellError(error, "");
+    throw error;
+  }
+}
+
 function datesOf(cells: readonly (readonly unknown[])[], contract: Contract): number[] {
   const column = new HiveCells("on", cells);
   const dates = cells.flatMap((row, i) =>
@@ -114,7 +126,7 @@ function datesOf(cells: readonly (readonly unknown[])[], contract: Contract): nu
 
 function noteOn(
   { days: [first], sampled, counted }: LotForecast,
-  laying: number | "today",
+  laying: number | "today" | null,
   space: number | null,
 ): string {
   return together(

@@ -53,9 +53,15 @@ function underRemark(contract: Contract): string {
   const does = {
     "left out": "left out of the average",
     counted: "counted in the average",
-    "rejects the load": `the load is rejected over ${contract.forgivenShare} % of ${contract.forgivenAgainst}`,
+    "rejects the load": `the load is rejected over ${contract.forgivenShare} % of ${forgivenOf(contract)}`,
   }[contract.underMinimum];
   return `dead-outs and hives that lack what is asked of every hive among them; ${does}`;
+}
+
+/** What the percent that is forgiven is taken of, in the words of a sentence. */
+function forgivenOf({ forgivenAgainst, forgivenShare }: Contract): string {
+  if (forgivenAgainst !== "hives above the minimum" || forgivenShare === 0) return forgivenAgainst;
+  return "hives opened, and where more are under the minimum than over it";
 }
 
 function averageRemark(contract: Contract, { counted }: LotCount): string {

@@ -171,9 +171,10 @@ function verdictNote({ verdict, opened, more }: Standing, plan: Plan, unit: stri
   const all = opened >= size;
   const after = `${verdict} after ${plural(opened, unit)}`;
   if (all) return `${after}, all of the lot: held against ${(good + bad) / 2}, between the levels`;
-  if (verdict === "pass") return `${after}: a lot of ${bad} would, by a chance of ${percent(beta)}`;
+  if (verdict === "pass")
+    return `${after}: a lot that averages only ${bad} would pass all the same in ${percent(beta)} of such checks at most`;
   if (verdict === "fail")
-    return `${after}: a lot of ${good} would, by a chance of ${percent(alpha)}`;
+    return `${after}: a lot that averages ${good} would fail all the same in ${percent(alpha)} of such checks at most`;
   if (verdict === "undecided") return `${after}, the most to open: neither level is shown`;
   if (opened < 2) return `two ${unit}s are the least that tell how much they differ`;
   return `open ${plural(more, unit)} more if they go on at this average, fewer if better or worse`;

@@ -35,7 +35,8 @@ export const CHOICES: Readonly<Record<string, Readonly<Record<string, string>>>>
   "forgiven against": {
     "hives opened": "That percent is taken of the hives opened.",
     "hives in the lot": "That percent is taken of the hives in the lot.",
-    "hives above the minimum": "As many hives must be over the minimum as are under it.",
+    "hives above the minimum":
+      "That percent is taken of the hives opened, and as many must be over the minimum as are under it.",
   },
   "comb rule": {
     "two-thirds": "A comb counts once two-thirds of it are covered with bees.",

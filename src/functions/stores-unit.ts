@@ -13,13 +13,25 @@ export function checkUnitsWritten(cells: HiveCells, i: number, unit: StoresUnit)
 }
 
 /**
+ * The unit in which a sheet's stores stand: the contract's; where no term of it says how much there
+ * must be, whatever the heading says.
+ */
+export function storesUnitFor(stores: HiveCells | null, contract: Contract): StoresUnit {
+  const written = stores === null ? null : storesUnitOf(stores.name);
+  const isAsked = contract.stores > 0 || contract.feedUnder > 0;
+  if (written === null || written === "hive weight" || isAsked) return contract.storesUnit;
+  return written;
+}
+
+/**
  * A weight read in another unit, or a hive's weight as its stores, would grade a hive wrongly, and
  * never feed a hungry one.
  *
  * @throws Refusal where the column's heading says another unit than the contract's terms
  */
-export function checkStoresUnit(stores: HiveCells | null, { storesUnit }: Contract): void {
+export function checkStoresUnit(stores: HiveCells | null, contract: Contract): void {
   const written = stores === null ? null : storesUnitOf(stores.name);
+  const storesUnit = storesUnitFor(stores, contract);
   if (written === null || written === storesUnit) return;
   const heading = quote(stores!.name);
   if (written === "hive weight") {

@@ -39,8 +39,9 @@ const parameters = [
  * @remarks A full deep holds 6 to 8 lb of honey, a medium 3.5 to 4 (extension-style pages), others by
  * their area; the result carries that range. Stored pollen is 0.23 g a cell. A heft is honey and
  * pollen together, and whatever the tare leaves out: the tare is the hive's weight without stores, with
- * bees and brood. Where food was judged by the side of a comb, use FOOD. A full box weighs more than
- * one person should lift alone: heft with a scale or with help.
+ * bees and brood. Where food was judged by the side of a comb, use FOOD, which by its own source takes
+ * 4.8 lb for a full deep. A full box weighs more than one person should lift alone: heft with a scale or
+ * with help.
  * @example =COMB.STORES(2) gives 14; =COMB.STORES(95,"lb","kg",,60) gives 15.9.
  * @customfunction STORES
  * @helpurl https://localhost:3000/help.html#STORES

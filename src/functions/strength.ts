@@ -5,6 +5,7 @@ import { Refusal } from "../core/refusal.js";
 import { BEES_PER_FRAME, bees } from "../core/bees.js";
 import { clusterCount, framesOfSeams, SEAM_COVER, type SeamMonth } from "../core/seams.js";
 import { BEE_COLUMNS, COMB_RULES, framesOfBees } from "../core/strength.js";
+import { refuseOneLook, refuseOneLookOfPairs } from "./both-looks.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { boxFrames } from "./frames.js";
 import { checkRows, eachCell, eachHive, type HiveCells } from "./hive-cells.js";
@@ -63,6 +64,7 @@ export function FRAMES_OF_BEES(
           are === "boxes"
             ? cells.combs(i, writing, yearOf(i))
             : cells.estimates(i, kind, writing, yearOf(i));
+        if (are === "seams") refuseOneLookOfPairs(i, cells, columns);
         const total = framesOfBees(columns, are, rule, inBoxes, frame);
         return [partOf(total, part, writing)];
       });
@@ -117,9 +119,10 @@ export function SEAMS(
     const order = ["seams", "frames", "bees", "caution"] as const;
     const wanted = give === "all" ? order : [give];
     return eachHive([above, below, inspected], wanted.length, (i) => {
-      const from = (side: HiveCells): Estimate =>
-        sum(side.estimates(i, "count", writing, yearOf(i)));
-      const seams = below === null ? from(above) : clusterCount(from(above), from(below));
+      const from = (side: HiveCells): Estimate[] => side.estimates(i, "count", writing, yearOf(i));
+      const [top, bottom] = [from(above), below && from(below)];
+      bottom?.forEach((seen, k) => refuseOneLook(i, [above, k], [below!, k], [top[k]!, seen]));
+      const seams = bottom === null ? sum(top) : clusterCount(sum(top), sum(bottom));
       const frames = framesOfSeams(seams, month);
       return wanted.map((what) => {
         if (what === "caution") return seamCaution(month, below === null);

@@ -1,5 +1,6 @@
 import type { Contract } from "../core/contract.js";
 import type { Hive } from "../core/grade.js";
+import { quote, Refusal } from "../core/refusal.js";
 import type { Cell } from "./cells.js";
 import { contractOfRow } from "./contracts.js";
 import { optional, type Values } from "./declare.js";
@@ -48,10 +49,22 @@ export function underContract(
     inspected,
     beeFrames: sizes(bees),
     broodFrames: sizes(brood),
+    storesUnit: (contract) => contract.storesUnit,
     blankIsNone: false,
   };
+  const checked = onceEach((contract: Contract) => refuseLooks(bees, contract));
   return eachHive([bees, contract, brood, cover, queen, stores, inspected], width, (i) => {
     const terms = contractOf(i);
+    checked(terms);
     return body(terms, hiveAt(columns, i, terms));
   });
+}
+
+/** Two columns could be the looks from above and below, which are averaged, or two boxes, which are added. */
+function refuseLooks({ name, width }: HiveCells, { combRule, name: contract }: Contract): void {
+  if (combRule !== "cluster count" || width === 1) return;
+  throw new Refusal(
+    `${name} has ${width} columns, and contract ${quote(contract)} counts seams: give one column with each ` +
+      "hive's cluster count, as SEAMS makes it of the looks from above and below",
+  );
 }

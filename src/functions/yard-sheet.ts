@@ -16,7 +16,7 @@ import { yardColumns } from "../core/yard-columns.js";
 import { isBlankOrZero } from "./cells.js";
 import { onceEach } from "./frames.js";
 import { HiveCells } from "./hive-cells.js";
-import { checkStoresUnit } from "./stores-unit.js";
+import { checkStoresUnit, storesUnitFor } from "./stores-unit.js";
 import { labelOfSums } from "./sum-rows.js";
 import type { LookColumns } from "./look.js";
 
@@ -139,6 +139,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
         inspected: column("date"),
         beeFrames: sizes(bees),
         broodFrames: sizes(brood),
+        storesUnit: onceEach((contract: Contract) => storesUnitFor(column("stores"), contract)),
         blankIsNone: true,
       };
     }),

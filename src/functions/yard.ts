@@ -68,7 +68,14 @@ export const COLUMNS: Readonly<Record<string, Column>> = {
   frames: { heading: "Frames of bees", cell: (g) => g.hive.frames.middle },
   "frames low": { heading: "Frames of bees, low", cell: (g) => g.hive.frames.low },
   "frames high": { heading: "Frames of bees, high", cell: (g) => g.hive.frames.high ?? "" },
-  bees: { heading: "Bees", cell: (g) => beesOn(g.hive.frames, undefined, g.contract.frame).middle },
+  bees: {
+    heading: "Bees",
+    // A seam is no frame of bees: SEAMS says what it was found to hold.
+    cell: ({ hive, contract }) =>
+      contract.combRule === "cluster count"
+        ? ""
+        : beesOn(hive.frames, undefined, contract.frame).middle,
+  },
   "brood full": {
     heading: "Brood, full frames",
     cell: (g) => middle(g.hive.brood?.fullFrames ?? null),

@@ -141,8 +141,10 @@ export const texts = {
     aheadRow: (date: string, middle: string, low: string, high: string, chance: string) =>
       `${date}: ${plural(middle, "frame")} (${low} to ${high})${chance === "" ? "" : `, chance to meet it ${chance} %`}`,
     aheadHow:
-      "From today’s bees and brood. The band holds nine lots in ten of field studies from March to " +
-      "October, none of them of pollination loads; eggs not laid yet are left out.",
+      "From today’s bees and brood, as far as the brood of today goes: LOT_FORECAST goes on with the " +
+      "laying that you give it. The band holds nine lots in ten of field studies from March to October, " +
+      "but only two of the five hives seen in March and April, which grew faster; none were of " +
+      "pollination loads.",
   },
   columns: {
     sheet: "Yard sheet",

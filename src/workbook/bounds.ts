@@ -10,11 +10,39 @@ const BOOK = /^xl\/workbook\.xml$/;
 const TABLE = /^xl\/tables\/[^/]+\.xml$/;
 
 /** A few letters of XML can ask for every cell of a sheet: what they ask for, and where it stands. */
-const ASKED: readonly (readonly [path: RegExp, tag: RegExp, what: string])[] = [
-  [SHEET, /<(?:\w+:)?mergeCell\s[^>]*\bref="([^"]*)"/g, "merged blocks"],
-  [SHEET, /<(?:\w+:)?f\s(?=[^>]*\bt="array")[^>]*\bref="([^"]*)"/g, "formulas that fill blocks"],
-  [BOOK, /<(?:\w+:)?definedName\s[^>]*>[^<]*!([$A-Z\d:]*)</g, "names"],
-  [TABLE, /<(?:\w+:)?table\s[^>]*\bref="([^"]*)"/g, "tables"],
+interface Asked {
+  readonly path: RegExp;
+  /** Without it there is no such tag: looked for first, since it is found many times as quickly. */
+  readonly word: string;
+  readonly tag: RegExp;
+  readonly what: string;
+}
+
+const ASKED: readonly Asked[] = [
+  {
+    path: SHEET,
+    word: "mergeCell",
+    tag: /<(?:\w+:)?mergeCell\s[^>]*\bref="([^"]*)"/g,
+    what: "merged blocks",
+  },
+  {
+    path: SHEET,
+    word: 't="array"',
+    tag: /<(?:\w+:)?f\s(?=[^>]*\bt="array")[^>]*\bref="([^"]*)"/g,
+    what: "formulas that fill blocks",
+  },
+  {
+    path: BOOK,
+    word: "definedName",
+    tag: /<(?:\w+:)?definedName\s[^>]*>[^<]*!([$A-Z\d:]*)</g,
+    what: "names",
+  },
+  {
+    path: TABLE,
+    word: "table",
+    tag: /<(?:\w+:)?table\s[^>]*\bref="([^"]*)"/g,
+    what: "tables",
+  },
 ];
 
 /** Refuses a workbook with more cells, or blocks of more cells, than memory holds: before it is opened. */
@@ -26,15 +54,16 @@ export function refuseBoundless(parts: Parts, name: string): void {
     if (sum > MOST_CELLS) throw tooMany(name, what);
   };
   for (const [path, bytes] of parts) {
-    if (!ASKED.some(([where]) => where.test(path))) continue;
+    const asking = ASKED.filter((asked) => asked.path.test(path));
+    if (asking.length === 0) continue;
     const text = new TextDecoder().decode(bytes);
     if (SHEET.test(path)) {
       add("sheets", countOf(text, "<c ") + countOf(text, ":c "));
       if (lastColumn(text) > 16_384)
         throw new Problem(`${name} is damaged: a sheet has no more than 16,384 columns.`);
     }
-    for (const [where, tag, what] of ASKED) {
-      if (!where.test(path)) continue;
+    for (const { word, tag, what } of asking) {
+      if (!text.includes(word)) continue;
       for (const [, ref = ""] of text.matchAll(tag)) add(what, cellsOf(ref));
     }
   }

@@ -158,6 +158,11 @@ const contests = [
   copied,
   columns,
   { label: "GRADE, one formula that spills", file: "spill.xlsx", command: graded },
+  {
+    label: "the same, its hives not printed (--quiet)",
+    file: "spill.xlsx",
+    command: (/** @type {string} */ file) => [...graded(file), "--quiet"],
+  },
   { label: "GRADE, one formula a row", file: "rows.xlsx", command: graded },
   { label: "nested formulas of Excel, our program", file: "native.xlsx", command: graded },
   ...(existsSync("/usr/bin/soffice")

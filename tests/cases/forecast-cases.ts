@@ -232,7 +232,7 @@ export const cases: Case[] = [
         0,
         0,
         0,
-        "the band holds nine lots in ten of field studies from March to October, 8 to 32 days ahead; none were of pollination loads",
+        "the band holds nine lots in ten of field studies from March to October, 8 to 32 days ahead, but 2 of the 5 hives seen in March and April, which grew faster; none were of pollination loads",
       ],
     ],
     known: "no bees raise none",

@@ -14,6 +14,26 @@ const PLAIN = { comma: false, fractions: false };
 const FRACTIONS = { comma: false, fractions: true };
 const COMMA = { comma: true, fractions: false };
 
+describe("an amount of money among the terms", () => {
+  it.each([
+    ["$215", PLAIN, 215],
+    ["215 $", PLAIN, 215],
+    ["€ 12,50", COMMA, 12.5],
+    ["£180.25", PLAIN, 180.25],
+    [215, PLAIN, 215],
+  ])("%j: %d", (cell, written, amount) => {
+    expect(readTerm("base fee", cell, written)).toBe(amount);
+  });
+
+  it.each(["$", "$ $5", "$1,200", "215 a hive", "-$5"])("%j is refused", (cell) => {
+    expect(() => readTerm("base fee", cell, PLAIN)).toThrow("base fee");
+  });
+
+  it("is no sign of frames", () => {
+    expect(() => readTerm("average frames", "$8", PLAIN)).toThrow("average frames");
+  });
+});
+
 describe("a percent among the terms", () => {
   it.each([
     [10, PLAIN, 10],

@@ -42,6 +42,11 @@ describe("a count as people write it", () => {
     ["7 and a half", [7.5, 7.5, 7.5]],
     ["6½-7", [6.5, 6.75, 7]],
     ["7 5/8", [7.625, 7.625, 7.625]],
+    // So six and a half is written in the United States (common practice, no source).
+    ["6-1/2", [6.5, 6.5, 6.5]],
+    ["6-½", [6.5, 6.5, 6.5]],
+    ["about 6-3/4", [6.25, 6.75, 7.25]],
+    ["0-1/2", [0, 0.25, 0.5]],
     ["½", [0.5, 0.5, 0.5]],
     ["⅞", [0.875, 0.875, 0.875]],
     ["1/2", [0.5, 0.5, 0.5]],
@@ -181,6 +186,11 @@ describe("a count as people write it", () => {
   ])("refuses %j and quotes it", (text) => {
     expect(() => read(text, "count")).toThrow(Refusal);
     expect(() => read(text, "count")).toThrow(text);
+  });
+
+  it("asks for the smaller figure first where a range goes down to a part", () => {
+    expect(() => read("6 to 1/2", "count")).toThrow("goes down");
+    expect(() => read("6½-1/2", "count")).toThrow("goes down");
   });
 
   // As fractions these are none, or not written so: 3/16 is no part of a comb that is ever said.

@@ -114,6 +114,18 @@ describe("a row without an id", () => {
     for (const row of stray) expect(row).toEqual(["", "", "no hive id: not counted"]);
   });
 
+  it("reads a column of covers that a spreadsheet keeps as fractions, and asks where they are mixed", () => {
+    const covers = (...cells: unknown[]) => {
+      const hives = cells.map((cell, i) => [`A${i}`, 8, 4, cell]);
+      const sheet = yard(["Hive", "Bees", "Brood", "Brood %"], ...hives);
+      return columns(sheet, "brood full").flat();
+    };
+    // 4 combs, of which 60, 50 and 100 % are covered.
+    expect(covers(0.6, 0.5, 1, "75%")).toEqual([2.4, 2, 4, 3]);
+    expect(covers(0.6, 50)).toEqual([expect.stringMatching(/^#VALUE! /), 2]);
+    expect(covers(1, 50)).toEqual([0.04, 2]);
+  });
+
   it("is noted where only seams from below stand in it", () => {
     const sheet = yard(["Hive", "Seams above", "Seams below"], ["A1", 8, 6], ["", "", 6]);
     const cluster = terms(["average frames", 7], ["comb rule", "cluster count"]);

@@ -315,12 +315,27 @@ describe("an action", () => {
     comb("YARD_COLUMNS", [headings, cells], TERMS, null, "frames, action, reason")[1];
 
   it("is refused alone where the stores' unit is not that of the terms, or may be a hive's weight", () => {
-    expect(of(["Hive", "Bees", "Stores (lbs)"], "H1", 8, 40)).toEqual([
+    const fed = [...TERMS, ["feed under", 2]];
+    const sheet = [
+      ["Hive", "Bees", "Stores (lbs)"],
+      ["H1", 8, 40],
+    ];
+    expect(comb("YARD_COLUMNS", sheet, fed, null, "frames, action, reason")[1]).toEqual([
       8,
       '#VALUE! the heading "Stores (lbs)" is in lb, and the term "stores unit" says frames',
       'the heading "Stores (lbs)" is in lb, and the term "stores unit" says frames',
     ]);
     expect(of(["Hive", "Bees", "Hive weight"], "H1", 8, 40)![2]).toMatch(/the whole hive/);
+  });
+
+  it("takes the heading's unit where no term says how much there must be", () => {
+    // 20 lb need no feed in spring (common practice, no source); 2 kg are 4.4 lb, 12 kg are 26.
+    const stores = (heading: string, cell: number) =>
+      of(["Hive", "Bees", heading], "H1", 8, cell)!.slice(1);
+    expect(stores("Stores (lbs)", 40)).toEqual(["place", ""]);
+    expect(stores("Stores (lbs)", 4)![0]).toBe("place, feed");
+    expect(stores("Honey kg", 2)![0]).toBe("place, feed");
+    expect(stores("Honey kg", 12)).toEqual(["place", ""]);
   });
 
   it("takes a word for the stores, and says which words where it does not know one", () => {

@@ -77,11 +77,8 @@ export function contractAt(
   choice: ContractChoice,
   byRow: HiveCells | null,
 ): (i: number) => Contract | null {
-  const contractOf = once(() =>
-    choice.kind === "by row"
-      ? contractOfRow(blockOf(choice), byRow)
-      : contractOfRow(blockOf(choice), new HiveCells("contract", [[choice.name]])),
-  );
+  const names = choice.kind === "by row" ? byRow : new HiveCells("contract", [[choice.name]]);
+  const contractOf = once(() => contractOfRow(choice.terms?.values ?? null, names));
   return (i) => {
     try {
       return contractOf()(i);
@@ -101,7 +98,7 @@ export function contractOfChoice(choice: ContractChoice): Contract | null {
   if (choice.kind === "by row") return null;
   const unfit = choice.name === null ? null : unfitName(choice.name);
   if (unfit !== null) throw new Refusal(unfit);
-  return contractNamed(blockOf(choice), choice.name);
+  return contractNamed(choice.terms?.values ?? null, choice.name);
 }
 
 /** The terms as a formula on the sheet `from` takes them: a name, a whole table, or its cells. */
@@ -115,10 +112,6 @@ export function termsArgument({ terms }: ContractChoice, from: string): Argument
 /** The contract's name as the same formula takes it. */
 export function nameArgument({ name }: ContractChoice): Argument {
   return name === null ? literal(null) : { ...literal(name), value: [[name]] };
-}
-
-function blockOf({ terms }: ContractChoice): unknown[][] | null {
-  return terms === null ? null : terms.values.map((row) => [...row]);
 }
 
 function once<T>(work: () => T): () => T {

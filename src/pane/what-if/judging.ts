@@ -1,3 +1,4 @@
+import { BROOD_DAYS } from "../../core/colony.js";
 import type { Contract } from "../../core/contract.js";
 import { countLot, lotOf, type Look, type LotCount } from "../../core/lot.js";
 import { lotForecast, type LotForecast } from "../../core/lot-forecast.js";
@@ -33,9 +34,10 @@ export function framesOf(looks: readonly Look[]): number[] {
   return looks.map(({ hive }) => hive.frames.middle);
 }
 
-const WEEKS = 4;
-
-/** A lot's average day by day over four weeks after its last look; a sentence where it cannot be told. */
+/**
+ * A lot's average day by day from its last look on, as far as the brood of the first goes; a sentence
+ * where it cannot be told.
+ */
 export function ahead(
   contract: Contract,
   looks: readonly Look[],
@@ -47,8 +49,14 @@ export function ahead(
       throw new Refusal("a forecast begins at the date of each hive: give the sheet a date column");
     }
     const last = Math.max(...days);
-    const course = { season: null, laying: 0, space: null };
-    return Array.from({ length: 7 * WEEKS + 1 }, (_, k) => ({
+    const span = Math.min(...days) + BROOD_DAYS - last;
+    if (span < 0) {
+      throw new Refusal(
+        `the hives were looked at more than ${BROOD_DAYS} days apart: the brood of the first tells of none of the days ahead`,
+      );
+    }
+    const course = { season: null, laying: null, space: null };
+    return Array.from({ length: span + 1 }, (_, k) => ({
       date: last + k,
       ...lotForecast(contract, looks, size, last + k, course),
     }));
