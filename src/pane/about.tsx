@@ -3,7 +3,9 @@ import { NAMESPACE } from "../functions/namespace.js";
 import { sources } from "../functions/tables.js";
 import { usePane, type ListedFunction } from "./context.js";
 import { evaluate } from "./formula.js";
+import { localised } from "./shown.js";
 import { texts } from "./texts.js";
+import { useSign } from "./watched.js";
 
 const t = texts.about;
 
@@ -51,6 +53,7 @@ export function About() {
 
 /** The same table that the function SOURCES gives. */
 function Sources() {
+  const sign = useSign();
   const rows = evaluate(sources, []).slice(1) as [string, number, string, string, string][];
   return (
     <details>
@@ -58,15 +61,11 @@ function Sources() {
       <ul class="sources">
         {rows.map(([name, value, unit, source, known]) => (
           <li key={name}>
-            {t.constant(name, exact(value), unit)}
+            {t.constant(name, localised(value, sign, { maximumFractionDigits: 10 }), unit)}
             <span class="quiet">{t.knownFrom(source, t.known[known] ?? known)}</span>
           </li>
         ))}
       </ul>
     </details>
   );
-}
-
-function exact(value: number): string {
-  return value.toLocaleString("en", { maximumFractionDigits: 10 });
 }

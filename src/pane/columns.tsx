@@ -5,9 +5,10 @@ import { Holds } from "./columns/holds.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
 import { questionsOf, renamesFor, type Choices } from "./columns/rename.js";
 import { hivesIn, readSheets, type Yard } from "./columns/yard.js";
-import { useWatched } from "./context.js";
+import { NotRead } from "./not-read.js";
 import { regionKey } from "./port.js";
 import { texts } from "./texts.js";
+import { useWatched } from "./watched.js";
 
 const NOTHING_SAID = { of: "", choices: new Map() as Choices };
 
@@ -21,10 +22,10 @@ export function Columns() {
     (workbook: Parameters<typeof readSheets>[0]) => readSheets(workbook, chosen),
     [chosen],
   );
-  const [sheets] = useWatched(read);
-  if (sheets.state === "reading") return <p>{texts.waiting}</p>;
-  if (sheets.state === "refused") return <p class="error">{sheets.why}</p>;
-  const { candidates, yard } = sheets.value;
+  const watched = useWatched(read);
+  if (watched.value === null) return <NotRead of={watched} />;
+  const sheets = watched.value;
+  const { candidates, yard } = sheets;
   if (yard === null) return <NoYard id="columns-sheet" candidates={candidates} choose={choose} />;
   const hives = hivesIn(yard);
   // What was said of these headings, and of no others.
@@ -33,6 +34,7 @@ export function Columns() {
   const choices = said.of === of ? said.choices : NOTHING_SAID.choices;
   return (
     <>
+      <NotRead of={watched} />
       <Choice
         id="columns-sheet"
         label={texts.columns.sheet}
@@ -43,13 +45,13 @@ export function Columns() {
       <p class="quiet">{hives === 0 ? texts.columns.noHives : texts.columns.hives(hives)}</p>
       <Holds
         yard={yard}
-        terms={sheets.value.terms}
-        sign={sheets.value.sign}
+        terms={sheets.terms}
+        sign={sheets.sign}
         choices={choices}
         choose={(choices) => setSaid({ of, choices })}
       />
       {yard.place.rows > 1 && (
-        <Adding key={key} sheets={sheets.value} yard={yard} open={openQuestion(yard, choices)} />
+        <Adding key={key} sheets={sheets} yard={yard} open={openQuestion(yard, choices)} />
       )}
     </>
   );

@@ -1,47 +1,75 @@
 import { useState } from "preact/hooks";
 import { columnOf } from "./contract/changes.js";
-import { draftIn, isBehind, keyOf, nowOf, rebased, type Editing } from "./contract/editing.js";
+import {
+  contractsOf,
+  draftIn,
+  isBehind,
+  keyOf,
+  leftOf,
+  nowOf,
+  rebased,
+  type Edited,
+  type Editing,
+} from "./contract/editing.js";
 import { Editor } from "./contract/editor.js";
 import { Fresh } from "./contract/fresh.js";
 import { problemsIn } from "./contract/problems.js";
 import { Review } from "./contract/review.js";
 import { readTables } from "./contract/tables.js";
-import { useWatched } from "./context.js";
+import { NotRead } from "./not-read.js";
 import { texts } from "./texts.js";
+import { useWatched } from "./watched.js";
 
 const t = texts.contract;
 
 /** The contracts of the workbook: each term to read, change and save to the visible table. */
 export function ContractView() {
-  const [watched, again] = useWatched(readTables);
+  const watched = useWatched(readTables);
   const [chosen, setChosen] = useState<string | null>(null);
   /** What is not saved yet, by contract: one may be left for another and come back to. */
-  const [edited, setEdited] = useState<ReadonlyMap<string, Editing>>(new Map());
-  if (watched.state === "reading") return <p>{texts.waiting}</p>;
-  if (watched.state === "refused") return <p class="error">{watched.why}</p>;
+  const [kept, setKept] = useState<Edited>(new Map());
+  if (watched.value === null) return <NotRead of={watched} />;
   const { tables, unread, sign } = watched.value;
-  const standing = tables.flatMap((table) =>
-    table.contracts.map((name) => ({ key: keyOf(table, name), table, name })),
-  );
+  const edited = leftOf(kept, tables, sign);
+  const standing = contractsOf(tables);
   const others = [...edited].flatMap(([key, { draft, base }]) =>
-    standing.some((choice) => choice.key === key) ? [] : [{ key, table: base, name: draft.name }],
+    standing.some((choice) => choice.key === key)
+      ? []
+      : [{ key, table: base, name: draft.name, label: draft.name }],
   );
   const choices = [...standing, ...others];
   const choice = choices.find(({ key }) => key === chosen) ?? choices[0];
-  if (choice === undefined) return unread.length > 0 ? <Problems list={unread} /> : <p>{t.none}</p>;
+  if (choice === undefined) {
+    return (
+      <>
+        <NotRead of={watched} />
+        {unread.length > 0 ? <Problems list={unread} /> : <p>{t.none}</p>}
+      </>
+    );
+  }
   const { key } = choice;
   const editing = edited.get(key) ?? null;
   const now = editing === null ? choice.table : nowOf(editing, tables);
   const isHeld = editing !== null && isBehind(editing, now);
   const table = isHeld || now === undefined ? editing!.base : now;
   const draft = editing?.draft ?? draftIn(table, choice.name, sign);
-  const put = (of: string, next: Editing) => setEdited(new Map(edited).set(of, next));
+  const put = (of: string, next: Editing) => setKept((before) => new Map(before).set(of, next));
+  const saved = () =>
+    setKept((before) => {
+      const now = before.get(key);
+      return now === undefined ? before : new Map(before).set(key, { ...now, saved: draft });
+    });
+  // What was typed since this was drawn is not let go, nor what was chosen.
   const settle = () => {
-    setEdited(new Map([...edited].filter(([of]) => of !== key)));
-    again();
+    const was = kept.get(key)?.draft;
+    setKept((before) =>
+      before.get(key)?.draft === was ? new Map([...before].filter(([of]) => of !== key)) : before,
+    );
+    setChosen((now) => (now === chosen ? key : now));
   };
   return (
     <>
+      <NotRead of={watched} />
       <Problems list={[...unread, ...problemsIn(table, columnOf(table, draft.name))]} />
       <p class="field">
         <label for="contract">{t.which}</label>
@@ -50,9 +78,9 @@ export function ContractView() {
           value={key}
           onChange={(event) => setChosen(event.currentTarget.value)}
         >
-          {choices.map(({ key: of, name, table: { region } }) => (
+          {choices.map(({ key: of, label }) => (
             <option key={of} value={of}>
-              {t.choice(tables.length > 1 ? t.of(name, region.name) : name, edited.has(of))}
+              {t.choice(label, edited.has(of))}
             </option>
           ))}
         </select>
@@ -84,10 +112,8 @@ export function ContractView() {
         draft={draft}
         sign={sign}
         held={isHeld ? t.held : null}
-        settle={() => {
-          setChosen(key);
-          settle();
-        }}
+        saved={saved}
+        settle={settle}
       />
       <Fresh
         table={nowOf({ draft, base: choice.table }, tables) ?? table}

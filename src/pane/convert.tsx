@@ -1,8 +1,7 @@
-import { useCallback, useMemo, useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { combWithBees, combWithBrood } from "../core/comb-picture.js";
 import { frameOf } from "../core/comb.js";
 import { serialOfDay } from "../core/serial.js";
-import { useWatched } from "./context.js";
 import { Comb } from "./comb.js";
 import { AnswerLine } from "./convert/answer.js";
 import {
@@ -12,9 +11,9 @@ import {
   type Field,
   type Filled,
 } from "./convert/conversions.js";
-import type { Workbook } from "./port.js";
 import { shownNumber } from "./shown.js";
 import { texts } from "./texts.js";
+import { useSign } from "./watched.js";
 
 const t = texts.convert;
 /** Which picture of many is shown; it means nothing. */
@@ -50,10 +49,8 @@ function Calculator({ conversion }: { conversion: Conversion }) {
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>(() =>
     Object.fromEntries(fields.map((field) => [field.id, startOf(field)])),
   );
-  const read = useCallback((workbook: Workbook) => workbook.decimalSign(), []);
-  const [sign] = useWatched(read);
-  const decimal = sign.state === "read" ? sign.value : ".";
-  const written = decimal === "," ? "decimal comma" : null;
+  const sign = useSign();
+  const written = sign === "," ? "decimal comma" : null;
   const filled: Filled = Object.fromEntries(
     fields.map((field) => [
       field.id,
@@ -77,6 +74,7 @@ function Calculator({ conversion }: { conversion: Conversion }) {
       {share !== null && "middle" in share && (
         <Covered
           percent={share.middle}
+          sign={sign}
           frame={String(filled["frame"])}
           holds={conversion.id === "patch" ? "brood" : "bees"}
         />
@@ -88,7 +86,7 @@ function Calculator({ conversion }: { conversion: Conversion }) {
             answer={answer}
             filled={filled}
             written={written}
-            sign={decimal}
+            sign={sign}
           />
         ))}
       </dl>
@@ -99,12 +97,13 @@ function Calculator({ conversion }: { conversion: Conversion }) {
 interface CoveredProps {
   /** Of the side, 0 or more. */
   readonly percent: number;
+  readonly sign: "." | ",";
   readonly frame: string;
   readonly holds: "bees" | "brood";
 }
 
 /** One side of a comb with as much of it covered as is said. */
-function Covered({ percent, frame, holds }: CoveredProps) {
+function Covered({ percent, sign, frame, holds }: CoveredProps) {
   const picture = useMemo(() => {
     const [share, of] = [Math.min(100, percent), frameOf(frame)];
     return holds === "bees"
@@ -112,7 +111,7 @@ function Covered({ percent, frame, holds }: CoveredProps) {
       : combWithBrood("solid", share, SEED, "middle", of);
   }, [percent, frame, holds]);
   return (
-    <Comb picture={picture} id="convert" label={t.picture(shownNumber(percent, "."), frame)} />
+    <Comb picture={picture} id="convert" label={t.picture(shownNumber(percent, sign), frame)} />
   );
 }
 

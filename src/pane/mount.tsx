@@ -1,9 +1,9 @@
 import { render } from "preact";
-import type { Pane } from "./context.js";
+import type { Host } from "./context.js";
 import { CombTally } from "./pane.js";
 
 /** Draws the pane into an element of a page, over a workbook. @returns takes it out again */
-export function mount(into: HTMLElement, pane: Omit<Pane, "say">): () => void {
-  render(<CombTally {...pane} />, into);
+export function mount(into: HTMLElement, host: Host): () => void {
+  render(<CombTally {...host} />, into);
   return () => render(null, into);
 }

@@ -1,16 +1,18 @@
 import type { ComponentType } from "preact";
-import { useCallback, useMemo, useRef, useState } from "preact/hooks";
+import { useCallback, useRef, useState } from "preact/hooks";
 import { About } from "./about.js";
 import { Columns } from "./columns.js";
 import { ContractView } from "./contract.js";
 import { Convert } from "./convert.js";
-import { PaneContext, sentenceOf, type Pane } from "./context.js";
+import { PaneProvider, sentenceOf, usePane, type Host, type Say } from "./context.js";
 import { Eye } from "./eye.js";
 import type { Step } from "./port.js";
 import { StatementView } from "./statement.js";
 import { Start } from "./start.js";
 import { texts } from "./texts.js";
+import { IsOpen } from "./watched.js";
 import { WhatIf } from "./what-if.js";
+import { WriteButton } from "./write-button.js";
 
 type ViewId = keyof typeof texts.views;
 
@@ -32,28 +34,12 @@ interface Said {
 }
 
 /** The whole pane: tabs, the view that is open, and the line that says what was done. */
-export function CombTally(props: Omit<Pane, "say">) {
-  const { workbook, version, functions } = props;
+export function CombTally(host: Host) {
   const [open, setOpen] = useState<ViewId>(VIEWS[0]![0]);
-  const [said, setSaid] = useState<Said | null>(null);
-  const say = useCallback(
-    (sentence: string, undo: readonly Step[] = []) => setSaid({ sentence, undo }),
-    [],
-  );
-  const pane = useMemo(
-    () => ({ workbook, version, functions, say }),
-    [workbook, version, functions, say],
-  );
-  const takeBack = async ({ undo }: Said) => {
-    try {
-      await workbook.write(undo);
-      say(texts.tookBack);
-    } catch (error) {
-      setSaid({ sentence: sentenceOf(error), undo });
-    }
-  };
+  const [said, setSaid] = useState<Said>({ sentence: "", undo: [] });
+  const say = useCallback<Say>((sentence, undo = []) => setSaid({ sentence, undo }), []);
   return (
-    <PaneContext.Provider value={pane}>
+    <PaneProvider host={host} say={say}>
       <header>
         <h1>{texts.title}</h1>
         <Tabs open={open} choose={setOpen} />
@@ -68,19 +54,34 @@ export function CombTally(props: Omit<Pane, "say">) {
             aria-labelledby={`tab-${id}`}
             hidden={id !== open}
           >
-            <View />
+            <IsOpen.Provider value={id === open}>
+              <View />
+            </IsOpen.Provider>
           </section>
         ))}
       </main>
-      <footer>
-        <p role="status">{said?.sentence}</p>
-        {said !== null && said.undo.length > 0 && (
-          <button type="button" onClick={() => void takeBack(said)}>
-            {texts.takeBack}
-          </button>
-        )}
-      </footer>
-    </PaneContext.Provider>
+      <Footer {...said} />
+    </PaneProvider>
+  );
+}
+
+/** What was done last, and the way to take it back. */
+function Footer({ sentence, undo }: Said) {
+  const { workbook, change } = usePane();
+  const takeBack = () =>
+    change(async () => {
+      try {
+        await workbook.write(undo);
+        return { sentence: texts.tookBack, undo: [] };
+      } catch (error) {
+        return { sentence: sentenceOf(error), undo };
+      }
+    });
+  return (
+    <footer>
+      <p role="status">{sentence}</p>
+      {undo.length > 0 && <WriteButton press={takeBack}>{texts.takeBack}</WriteButton>}
+    </footer>
   );
 }
 

@@ -1,15 +1,30 @@
 import { dayOfSerial, showDay, type DateSystem } from "../core/serial.js";
 import { CellError, isBlank } from "../functions/cells.js";
 
+/** A number with the user's decimal sign, thousands apart by the other one. */
+export function localised(
+  value: number,
+  sign: "." | ",",
+  options: Intl.NumberFormatOptions,
+): string {
+  return value.toLocaleString(sign === "," ? "de" : "en", options);
+}
+
 /** A number as people read it: thousands apart and whole, less with few places. */
 export function shownNumber(value: number, sign: "." | ",", most = 2): string {
   const places = Math.abs(value) < 1000 ? most : 0;
-  return value.toLocaleString(sign === "," ? "de" : "en", { maximumFractionDigits: places });
+  return localised(value, sign, { maximumFractionDigits: places });
 }
 
 /** `22 Mar 2026`, from a day as workbooks number it. */
 export function shownDay(serial: number, system?: DateSystem): string {
   return showDay(dayOfSerial(serial, system));
+}
+
+/** What a hive, a lot or a pallet is called: a number too is a name there. */
+export function shownName(value: unknown): string {
+  if (value instanceof CellError) return value.code;
+  return isBlank(value) ? "" : String(value);
 }
 
 /** A cell as the sheet shows it, near enough to be known again. */

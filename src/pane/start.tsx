@@ -1,12 +1,15 @@
 import { useCallback, useState } from "preact/hooks";
 import { TERMS } from "../../examples/yard.mjs";
-import { useWatched, useWrite } from "./context.js";
+import { useWrite } from "./context.js";
+import { NotRead } from "./not-read.js";
 import type { Step, Workbook } from "./port.js";
 import { blankYard } from "./start/blank-yard.js";
 import { demo } from "./start/demo.js";
 import { freeName, takenNames } from "./start/names.js";
 import { termsOf, termsSheet, USABLE } from "./start/terms-sheet.js";
 import { texts } from "./texts.js";
+import { useWatched } from "./watched.js";
+import { WriteButton } from "./write-button.js";
 
 const t = texts.start;
 /** The demo's contracts among the choices of what to begin from. */
@@ -18,10 +21,9 @@ export function Start() {
   const [tried, setTried] = useState<readonly string[]>([]);
   const [from, setFrom] = useState(USABLE[0]!.name);
   const read = useCallback((workbook: Workbook) => workbook.regions(), []);
-  const [regions] = useWatched(read);
-  if (regions.state === "reading") return <p>{texts.waiting}</p>;
-  if (regions.state === "refused") return <p class="error">{regions.why}</p>;
-  const present = takenNames(regions.value);
+  const watched = useWatched(read);
+  if (watched.value === null) return <NotRead of={watched} />;
+  const present = takenNames(watched.value);
   const taken = [...present, ...tried];
   const [yard, terms, lots] = [t.yardName, t.termsName, t.lotsName].map((name) =>
     freeName(name, taken),
@@ -35,14 +37,12 @@ export function Start() {
   };
   return (
     <>
+      <NotRead of={watched} />
       <h2>{t.yard}</h2>
       <p>{t.yardHow}</p>
-      <button
-        type="button"
-        onClick={() => void add(blankYard(yard, t.countLine), [yard], t.added(yard))}
-      >
+      <WriteButton press={() => add(blankYard(yard, t.countLine), [yard], t.added(yard))}>
         {t.add(yard)}
-      </button>
+      </WriteButton>
 
       <h2>{t.terms}</h2>
       <p>{t.termsHow(name)}</p>
@@ -66,27 +66,25 @@ export function Start() {
       </p>
       <p class="quiet">{standard ? t.source(standard.source, standard.remark) : t.inventedTerms}</p>
       <p class="quiet">{t.caution}</p>
-      <button
-        type="button"
-        onClick={() => {
+      <WriteButton
+        press={() => {
           const table = standard ? termsOf(standard, t.closing(standard.source)) : TERMS;
-          void add(termsSheet(terms, name, table), [terms, name], t.added(terms));
+          return add(termsSheet(terms, name, table), [terms, name], t.added(terms));
         }}
       >
         {t.add(terms)}
-      </button>
+      </WriteButton>
 
       <h2>{t.demo}</h2>
       <p>{t.demoHow}</p>
-      <button
-        type="button"
-        onClick={() => {
+      <WriteButton
+        press={() => {
           const names = { yard, terms, lots, name };
-          void add(demo(names), Object.values(names), t.addedAll(yard, terms, lots));
+          return add(demo(names), Object.values(names), t.addedAll(yard, terms, lots));
         }}
       >
         {t.addAll(yard, terms, lots)}
-      </button>
+      </WriteButton>
     </>
   );
 }

@@ -1,19 +1,20 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
-import { Refusal } from "../core/refusal.js";
-import { CellError } from "../functions/cells.js";
 import { lotStatement } from "../functions/statement.js";
-import type { Statement } from "../functions/statement-model.js";
 import { Choice } from "./choice.js";
 import { choicesOf, contractKey } from "./columns/contracts.js";
 import { lotsOf } from "./columns/lots.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
 import { readSheets } from "./columns/yard.js";
-import { sentenceOf, usePane, useWatched } from "./context.js";
+import { usePane } from "./context.js";
+import { NotRead } from "./not-read.js";
+import { orWhy } from "./or-why.js";
 import { regionKey, type Workbook } from "./port.js";
 import { askOf, NOTHING_SAID, type Wish } from "./statement/ask.js";
 import { Fields } from "./statement/fields.js";
 import { Preview } from "./statement/preview.js";
 import { texts } from "./texts.js";
+import { useWatched } from "./watched.js";
+import { WriteButton } from "./write-button.js";
 
 const t = texts.statement;
 /** All hives of the sheet, which no lot is called; no choice where the sheet names several lots. */
@@ -21,15 +22,14 @@ const ALL = "";
 
 /** A statement on a lot for the grower: what it will say, then handed to the workbook's host. */
 export function StatementView() {
-  const { workbook, say } = usePane();
+  const { workbook, say, change } = usePane();
   const [sheet, setSheet] = useState<string | null>(null);
   const [contract, setContract] = useState<string | null>(null);
   const [chosenLot, setLot] = useState<string | null>(null);
   const [wish, setWish] = useState<Wish>(NOTHING_SAID);
-  const [isMaking, setMaking] = useState(false);
   const read = useCallback((workbook: Workbook) => readSheets(workbook, sheet), [sheet]);
-  const [watched] = useWatched(read);
-  const sheets = watched.state === "read" ? watched.value : null;
+  const watched = useWatched(read);
+  const sheets = watched.value;
   const yard = sheets?.yard ?? null;
   const lots = useMemo(() => (yard === null ? [] : lotsOf(yard)), [yard]);
   const names = lots.length > 1 ? lots : [...lots, ALL];
@@ -43,27 +43,18 @@ export function StatementView() {
     () => (yard === null ? null : orWhy(build)),
     [yard, lot, choice, size, delivered, one, other],
   );
-  if (watched.state === "reading") return <p>{texts.waiting}</p>;
-  if (watched.state === "refused") return <p class="error">{watched.why}</p>;
-  const { candidates, sign } = watched.value;
+  if (sheets === null) return <NotRead of={watched} />;
+  const { candidates, sign } = sheets;
   if (yard === null)
     return <NoYard id="statement-sheet" candidates={candidates} choose={setSheet} />;
   const make = async () => {
     const made = orWhy(build);
-    if (typeof made === "string") return say(t.cannot(made));
-    setMaking(true);
-    try {
-      const name = t.sheetName(lot === ALL ? null : lot);
-      const { sentence, undo } = await workbook.statement(name, made);
-      say(sentence, undo);
-    } catch (error) {
-      say(sentenceOf(error));
-    } finally {
-      setMaking(false);
-    }
+    if ("why" in made) return say(t.cannot(made.why));
+    await change(() => workbook.statement(t.sheetName(lot === ALL ? null : lot), made.value));
   };
   return (
     <>
+      <NotRead of={watched} />
       <p>{t.how}</p>
       <div class="fields">
         {candidates.length > 1 && (
@@ -90,32 +81,18 @@ export function StatementView() {
           options={choices.map((c) => [contractKey(c), c.label])}
         />
       </div>
+      {contract !== null && contractKey(choice) !== contract && (
+        <p class="error">{texts.contract.gone}</p>
+      )}
       {choice.kind === "standard" && <p class="quiet">{texts.columns.standardCaution}</p>}
       <Fields wish={wish} change={(part) => setWish((before) => ({ ...before, ...part }))} />
       <h2>{t.preview}</h2>
-      {typeof preview === "string" && <p class="error">{t.cannot(preview)}</p>}
-      {preview !== null && typeof preview !== "string" && (
-        <Preview statement={preview} sign={sign} />
-      )}
+      {preview !== null && "why" in preview && <p class="error">{t.cannot(preview.why)}</p>}
+      {preview !== null && "value" in preview && <Preview statement={preview.value} sign={sign} />}
       <p class="quiet">{t.caution}</p>
-      <button
-        type="button"
-        class="main"
-        disabled={typeof preview === "string" || isMaking}
-        onClick={() => void make()}
-      >
+      <WriteButton main disabled={preview === null || "why" in preview} press={make}>
         {t.make}
-      </button>
+      </WriteButton>
     </>
   );
-}
-
-function orWhy(build: () => Statement): Statement | string {
-  try {
-    return build();
-  } catch (error) {
-    if (error instanceof Refusal) return error.message;
-    if (error instanceof CellError) return error.message || texts.statement.holdsError(error.code);
-    throw error;
-  }
 }

@@ -14,6 +14,11 @@ export const texts = {
     about: "About",
   },
   waiting: "Reading the workbook…",
+  holdsError: (code: string) => `a cell holds ${code}`,
+  notRead: {
+    before: "What stands below is as it was read before.",
+    again: "Read again",
+  },
   fault: (message: string) => `A fault in Comb Tally: ${message}`,
   takeBack: "Take back",
   tookBack: "Taken back: the sheet is as it was.",
@@ -27,6 +32,7 @@ export const texts = {
       "No Terms table is in this workbook yet: a table whose first cell is Term, with a term a row " +
       "and a contract a column. Start makes one.",
     which: "Contract",
+    gone: "The contract that was chosen is no longer there: this is another.",
     of: (name: string, table: string) => `${name} (${table})`,
     choice: (name: string, isEdited: boolean) => (isEdited ? `${name}, changes not saved` : name),
     problems: "Every formula refuses these terms until this is put right in the sheet:",
@@ -62,7 +68,7 @@ export const texts = {
     moveDown: "Down",
     takeAway: "Remove",
     leftOut: "left out",
-    limits: (least: number, most: string, unit: string) => `${least} to ${most} ${unit}.`,
+    limits: (least: string, most: string, unit: string) => `${least} to ${most} ${unit}.`,
     money: "in your currency",
     degrees: (unit: string) => `degrees ${unit}`,
     overFormula: (cell: string, label: string) =>
@@ -109,7 +115,7 @@ export const texts = {
       `Frames of bees of ${plural(hives, "hive")}, with the contract’s thresholds`,
     bar: (hives: number, from: number) =>
       `${plural(hives, "hive")} from ${from} to under ${plural(from + 1, "frame")}`,
-    framesOf: (frames: number) => plural(frames, "frame"),
+    framesOf: (frames: string) => plural(frames, "frame"),
     byContract: "By the contract",
     met: "met",
     notMet: "not met",
@@ -299,7 +305,6 @@ export const texts = {
     hives: "Hives opened",
     wholeNumber: (label: string, given: string) =>
       `${label}: a whole number from 1 on was expected, not “${given}”.`,
-    holdsError: (code: string) => `a cell holds ${code}`,
     cannot: (why: string) => `No statement yet: ${why}.`,
     caution:
       "By eye, and by these terms. The signed contract and local law come first: both parties check the " +

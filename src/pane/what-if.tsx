@@ -1,30 +1,33 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
-import { Refusal } from "../core/refusal.js";
 import { readingOf } from "../core/what-if.js";
 import { hivesListed, looksOfSheet } from "../functions/lot-sheet.js";
-import { CellError } from "../functions/cells.js";
 import { Choice } from "./choice.js";
 import { lotsOf } from "./columns/lots.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
 import { readSheets } from "./columns/yard.js";
-import { columnOf } from "./contract/changes.js";
-import { draftOf, faultsOf, type Draft } from "./contract/draft.js";
+import { faultsOf } from "./contract/draft.js";
+import { contractsOf, draftIn } from "./contract/editing.js";
 import { Review } from "./contract/review.js";
 import { readTables } from "./contract/tables.js";
-import { useWatched } from "./context.js";
+import { NotRead } from "./not-read.js";
+import { orWhy } from "./or-why.js";
 import { regionKey, type Workbook } from "./port.js";
+import { hivesOf } from "./statement/ask.js";
 import { texts } from "./texts.js";
+import { useWatched } from "./watched.js";
 import { Ahead } from "./what-if/ahead.js";
 import { Histogram } from "./what-if/histogram.js";
 import { framesOf, judged } from "./what-if/judging.js";
-import { thresholdsOf, withFrames } from "./what-if/thresholds.js";
+import { textOf, thresholdsOf, withFrames } from "./what-if/thresholds.js";
 import { Verdict } from "./what-if/verdict.js";
 
 const t = texts.whatIf;
+const NOTHING_FOUND = { looks: null, listed: 0 };
 const NOT_MOVED: ReadonlyMap<string, string> = new Map();
 
 /** The thresholds of a contract that are not where the sheet has them. */
 interface Moved {
+  /** The key of the contract. */
   readonly of: string;
   readonly to: ReadonlyMap<string, string>;
 }
@@ -38,29 +41,24 @@ export function WhatIf() {
   const [moved, setMoved] = useState<Moved | null>(null);
   const read = useCallback(
     async (workbook: Workbook) => {
-      const [sheets, terms] = [await readSheets(workbook, sheet), await readTables(workbook)];
-      return { ...sheets, tables: terms.tables };
+      const sheets = await readSheets(workbook, sheet);
+      const { tables } = await readTables(workbook, sheets.regions);
+      return { ...sheets, tables };
     },
     [sheet],
   );
-  const [watched, again] = useWatched(read);
-  const value = watched.state === "read" ? watched.value : null;
-  const choices = useMemo(
-    () => value?.tables.flatMap((table) => table.contracts.map((name) => ({ table, name }))) ?? [],
-    [value],
-  );
-  const choice = choices.find(({ name }) => name === contract) ?? choices[0];
+  const watched = useWatched(read);
+  const { value } = watched;
+  const choices = useMemo(() => contractsOf(value?.tables ?? []), [value]);
+  const choice = choices.find(({ key }) => key === contract) ?? choices[0];
   const yard = value?.yard ?? null;
   const own = useMemo(
-    () =>
-      choice && value
-        ? draftOf(choice.name, choice.table.block, columnOf(choice.table, choice.name), value.sign)
-        : null,
+    () => (choice && value ? draftIn(choice.table, choice.name, value.sign) : null),
     [choice, value],
   );
   const lots = useMemo(() => (yard === null ? [] : lotsOf(yard)), [yard]);
   const lotName = lots.includes(lot ?? "") ? lot : (lots[0] ?? null);
-  const moves = moved !== null && moved.of === choice?.name ? moved.to : NOT_MOVED;
+  const moves = moved !== null && moved.of === choice?.key ? moved.to : NOT_MOVED;
   // What is moved is moved on the sheet's own terms, whatever another hand has made of them since.
   const draft = useMemo(
     () => own && [...moves].reduce((terms, [label, text]) => withFrames(terms, label, text), own),
@@ -73,47 +71,35 @@ export function WhatIf() {
   const current = faults?.contract ?? null;
   // Read once for a contract's way of counting; moving a threshold only judges again.
   const readAs = current && readingOf(current);
-  const looks = useMemo(
-    () =>
-      yard === null || current === null
-        ? null
-        : orWhy(() =>
-            looksOfSheet(
-              yard.values.map((row) => [...row]),
-              current,
-              lotName,
-            ),
-          ),
-    [yard, readAs, lotName],
-  );
-  if (watched.state === "reading") return <p>{texts.waiting}</p>;
-  if (watched.state === "refused") return <p class="error">{watched.why}</p>;
-  const { candidates, sign } = watched.value;
+  const found = useMemo(() => {
+    if (yard === null || current === null) return null;
+    const values = yard.values.map((row) => [...row]);
+    return orWhy(() => {
+      const looks = looksOfSheet(values, current, lotName);
+      return { looks, listed: looks.length === 0 ? 0 : hivesListed(values, current, lotName) };
+    });
+  }, [yard, readAs, lotName]);
+  if (value === null) return <NotRead of={watched} />;
+  const { candidates, sign } = value;
   if (yard === null) return <NoYard id="what-if-sheet" candidates={candidates} choose={setSheet} />;
   if (choice === undefined || own === null || draft === null) return <p>{texts.contract.none}</p>;
   const change = (label: string, text: string) =>
-    setMoved({ of: choice.name, to: new Map(moves).set(label, text) });
-  const settle = () => {
-    setMoved(null);
-    again();
-  };
-  const opened =
-    typeof looks === "string" || looks === null ? 0 : new Set(looks.map((l) => l.id)).size;
-  const listed =
-    opened === 0 || current === null
-      ? 0
-      : hivesListed(
-          yard.values.map((row) => [...row]),
-          current,
-          lotName,
-        );
-  const all = size.trim() === "" ? listed : Number(size);
+    setMoved({ of: choice.key, to: new Map(moves).set(label, text) });
+  // What was moved since it was saved is not let go.
+  const settle = () => setMoved((now) => (now === moved ? null : now));
+  const { looks, listed } = found !== null && "value" in found ? found.value : NOTHING_FOUND;
+  const asked = orWhy(() => hivesOf(t.size, size) ?? listed);
+  const all = "value" in asked ? asked.value : listed;
   const result =
-    typeof looks === "string" || looks === null || current === null
+    current === null || looks === null
       ? null
-      : orWhy(() => judged(current, looks, all));
+      : "why" in asked
+        ? asked
+        : orWhy(() => judged(current, looks, all));
   return (
     <>
+      <NotRead of={watched} />
+      {contract !== null && choice.key !== contract && <p class="error">{texts.contract.gone}</p>}
       <div class="fields">
         {candidates.length > 1 && (
           <Choice
@@ -127,9 +113,9 @@ export function WhatIf() {
         <Choice
           id="what-if-contract"
           label={texts.contract.which}
-          value={choice.name}
+          value={choice.key}
           choose={setContract}
-          options={choices.map(({ name }) => [name, name])}
+          options={choices.map(({ key, label }) => [key, label])}
         />
         {lots.length > 0 && (
           <Choice
@@ -157,11 +143,12 @@ export function WhatIf() {
       <p class="quiet" id="what-if-size-how">
         {t.sizeHow}
       </p>
-      {typeof looks === "string" && <p class="error">{looks}</p>}
-      {Array.isArray(looks) && (
+      {found !== null && "why" in found && <p class="error">{found.why}</p>}
+      {looks !== null && (
         <Histogram
           frames={framesOf(looks)}
           thresholds={thresholdsOf(draft, sign)}
+          sign={sign}
           move={(label, frames) => change(label, String(frames).replace(".", sign))}
         />
       )}
@@ -177,13 +164,17 @@ export function WhatIf() {
           />
         ))}
       </div>
-      {typeof result === "string" && <p class="error">{result}</p>}
-      {result !== null && typeof result !== "string" && current !== null && (
+      {result !== null && "why" in result && <p class="error">{result.why}</p>}
+      {result !== null && "value" in result && current !== null && looks !== null && (
         <>
-          <Verdict judged={result} contract={current} size={all} opened={opened} sign={sign} />
-          {Array.isArray(looks) && (
-            <Ahead contract={current} looks={looks} size={all} sign={sign} />
-          )}
+          <Verdict
+            judged={result.value}
+            contract={current}
+            size={all}
+            opened={new Set(looks.map(({ id }) => id)).size}
+            sign={sign}
+          />
+          <Ahead contract={current} looks={looks} size={all} sign={sign} />
         </>
       )}
       <Review table={choice.table} draft={draft} sign={sign} held={null} settle={settle} />
@@ -221,19 +212,4 @@ function Figure({ id, label, value, fault, change }: FigureProps) {
       )}
     </p>
   );
-}
-
-function textOf(draft: Draft, label: string): string {
-  const grade = /^grade (\d+) frames$/.exec(label);
-  if (grade === null) return draft.terms.get(label) ?? "";
-  return draft.grades[Number(grade[1]) - 1]?.frames ?? "";
-}
-
-function orWhy<T>(body: () => T): T | string {
-  try {
-    return body();
-  } catch (error) {
-    if (error instanceof Refusal || error instanceof CellError) return error.message;
-    throw error;
-  }
 }

@@ -1,7 +1,7 @@
 import axe from "axe-core";
 import { JSDOM, type DOMWindow } from "jsdom";
 import type { ComponentType } from "preact";
-import type { ListedFunction, Pane } from "../../src/pane/context.js";
+import type { Host, ListedFunction } from "../../src/pane/context.js";
 import type { Step, Workbook } from "../../src/pane/port.js";
 
 /** A view or the whole pane, drawn in jsdom over a workbook. */
@@ -24,22 +24,18 @@ export async function draw(View: ComponentType, workbook: Workbook): Promise<Dra
     { runScripts: "outside-only" },
   );
   Object.assign(globalThis, { window, document: window.document });
-  const [{ render }, { PaneContext }] = await Promise.all([
+  const [{ render }, { PaneProvider }] = await Promise.all([
     import("preact"),
     import("../../src/pane/context.js"),
   ]);
   const said: Drawn["said"] = [];
-  const pane: Pane = {
-    workbook,
-    version: "0.0.0",
-    functions: Promise.resolve(FUNCTIONS),
-    say: (sentence, undo = []) => void said.push({ sentence, undo }),
-  };
+  const host: Host = { workbook, version: "0.0.0", functions: Promise.resolve(FUNCTIONS) };
+  const say = (sentence: string, undo: readonly Step[] = []) => void said.push({ sentence, undo });
   const into = window.document.getElementById("pane")!;
   render(
-    <PaneContext.Provider value={pane}>
+    <PaneProvider host={host} say={say}>
       <View />
-    </PaneContext.Provider>,
+    </PaneProvider>,
     into,
   );
   return { window, page: window.document, said, violations: () => violationsIn(window) };

@@ -5,7 +5,7 @@ import { texts } from "../../src/pane/texts.js";
 it.each([
   [texts.whatIf.chart(1), "Frames of bees of 1 hive,"],
   [texts.whatIf.bar(1, 0), "1 hive from 0 to under 1 frame"],
-  [texts.whatIf.framesOf(1), "1 frame"],
+  [texts.whatIf.framesOf("1"), "1 frame"],
   [texts.whatIf.averageIs("0.5", "1"), "average 0.5 of 1 frame asked"],
   [texts.whatIf.averageAlone("1"), "average 1 frame, none asked"],
   [texts.whatIf.under(1, 1), "1 of 1 hive under the minimum"],

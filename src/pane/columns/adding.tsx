@@ -1,10 +1,10 @@
 import { useMemo, useState } from "preact/hooks";
 import type { Contract } from "../../core/contract.js";
 import { matchHeadings } from "../../core/headings.js";
-import { Refusal } from "../../core/refusal.js";
 import { HiveCells } from "../../functions/hive-cells.js";
 import { COLUMNS, DEFAULT } from "../../functions/yard.js";
-import { CellError, isBlankOrZero } from "../../functions/cells.js";
+import { isBlankOrZero } from "../../functions/cells.js";
+import { orWhy } from "../or-why.js";
 import { texts } from "../texts.js";
 import { Beside } from "./beside.js";
 import {
@@ -44,10 +44,10 @@ export function Adding({ sheets, yard, open }: Props) {
   const [names, setNames] = useState<ReadonlySet<string>>(new Set(DEFAULT.split(", ")));
   const [where, setWhere] = useState<"beside" | "inside">("beside");
   const byRow = useMemo(() => contractColumn(yard), [yard]);
-  const choices = choicesOf(sheets.terms, byRow !== null);
+  const choices = useMemo(() => choicesOf(sheets.terms, byRow !== null), [sheets.terms, byRow]);
   const choice = choices.find((c) => contractKey(c) === chosen) ?? choices[0]!;
-  const contract = attempt(() => contractOfChoice(choice));
-  const dates = useMemo(() => datesIn(yard, contractAt(choice, byRow)), [yard, chosen]);
+  const contract = useMemo(() => orWhy(() => contractOfChoice(choice)), [choice]);
+  const dates = useMemo(() => datesIn(yard, contractAt(choice, byRow)), [yard, choice]);
   const columns = Object.keys(COLUMNS).filter((name) => names.has(name));
   const toggle = (name: string) =>
     setNames((before) => {
@@ -113,12 +113,18 @@ export function Adding({ sheets, yard, open }: Props) {
       </fieldset>
       {open !== null ? (
         <p class="error">{open}</p>
-      ) : typeof contract === "string" ? (
-        <p class="error">{t.cannot(contract)}</p>
+      ) : "why" in contract ? (
+        <p class="error">{t.cannot(contract.why)}</p>
       ) : columns.length === 0 ? (
         <p class="error">{t.noneChosen}</p>
       ) : (
-        <Writer sheets={sheets} yard={yard} choice={choice} contract={contract} columns={columns} />
+        <Writer
+          sheets={sheets}
+          yard={yard}
+          choice={choice}
+          contract={contract.value}
+          columns={columns}
+        />
       )}
     </>
   );
@@ -129,13 +135,4 @@ function contractColumn({ headings, values, place }: Yard): HiveCells | null {
   if (k < 0 || values.slice(1).every((row) => isBlankOrZero(row[k]))) return null;
   const of = { columns: [k], headings: [headings[k]!], firstRow: place.row + 2 };
   return new HiveCells(headings[k]!, values, of);
-}
-
-function attempt(read: () => Contract | null): Contract | null | string {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof Refusal || error instanceof CellError) return error.message;
-    throw error;
-  }
 }

@@ -1,11 +1,11 @@
-import { useState } from "preact/hooks";
-import { Refusal } from "../../core/refusal.js";
+import { useMemo, useState } from "preact/hooks";
 import { CellError } from "../../functions/cells.js";
 import { COLUMNS } from "../../functions/yard.js";
 import { cellAt, cellName, address, sheetName } from "../address.js";
 import { sentenceOf, usePane, useWrite } from "../context.js";
-import type { Place } from "../port.js";
+import { orWhy, whyOf } from "../or-why.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 import type { Asked } from "./adding.js";
 import { usePlace } from "./place.js";
 import { Preview } from "./preview.js";
@@ -27,22 +27,21 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
   const write = useWrite();
   const [typed, setTyped] = useState<string | null>(null);
   const own = yard.place.sheet;
-  const first = typed === null ? besideOf(yard) : attempt(() => cellAt(typed, own));
-  const place: Place | null =
-    typeof first === "string" ? null : { ...first, rows: yard.place.rows, columns: columns.length };
+  const first = orWhy(() => (typed === null ? besideOf(yard) : cellAt(typed, own)));
+  const place =
+    "why" in first ? null : { ...first.value, rows: yard.place.rows, columns: columns.length };
   const free = usePlace(place);
-  const args = spillArguments(yard, choice, columns, place?.sheet ?? own);
-  const result = spillResult(args);
+  // Of the whole sheet, and the same wherever it goes.
+  const result = useMemo(
+    () => spillResult(spillArguments(yard, choice, columns, own)),
+    [yard, choice, columns.join()],
+  );
   const only = result[0]![0];
-  const fault = only instanceof CellError ? only.message || only.code : null;
+  const fault = only instanceof CellError ? whyOf(only) : null;
   const there = free.block;
   const obstacle = there && inTheWay(there, yard, sheets.regions);
   const problem =
-    typeof first === "string"
-      ? first
-      : obstacle
-        ? sentence(obstacle, address(place!, own))
-        : free.why;
+    "why" in first ? first.why : obstacle ? sentence(obstacle, address(place!, own)) : free.why;
   const useChosen = async () => {
     try {
       const { sheet, row, column } = await workbook.active();
@@ -88,17 +87,17 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
         headings={columns.map((name) => COLUMNS[name]!.heading)}
         rowAt={(i) => result[i]!}
       />
-      <button
-        type="button"
-        class="main"
+      <WriteButton
+        main
         disabled={Boolean(problem) || there === null}
-        onClick={() => {
+        press={() => {
+          const args = spillArguments(yard, choice, columns, there!.place.sheet);
           const steps = spillSteps(there!, spillFormula(args));
-          void write(steps, t.written(address(there!.place, own), columns.length));
+          return write(steps, t.written(address(there!.place, own), columns.length));
         }}
       >
         {t.write}
-      </button>
+      </WriteButton>
     </>
   );
 }
@@ -106,13 +105,4 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
 function sentence({ kind, address: at, holds }: InTheWay, place: string): string {
   if (kind === "filled") return t.filled(place, at, holds);
   return kind === "yard" ? t.onYard(place, at) : t.inTable(place, holds, at);
-}
-
-function attempt(read: () => Place): Place | string {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof Refusal) return error.message;
-    throw error;
-  }
 }

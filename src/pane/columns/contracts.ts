@@ -3,7 +3,7 @@ import type { DateSystem } from "../../core/serial.js";
 import { Refusal } from "../../core/refusal.js";
 import { absolute, within } from "../address.js";
 import { cells, literal, type Argument } from "../formula.js";
-import type { Block, Region } from "../port.js";
+import { regionKey, type Block, type Region } from "../port.js";
 import { CellError } from "../../functions/cells.js";
 import { contractNamed, contractOfRow } from "../../functions/contracts.js";
 import { USABLE } from "../start/terms-sheet.js";
@@ -76,7 +76,7 @@ export function dateSystemOf(terms: readonly Terms[]): DateSystem {
 
 /** What tells one choice from another while the workbook changes. */
 export function contractKey({ kind, terms, name }: ContractChoice): string {
-  return [kind, terms?.region.name ?? "", name ?? ""].join(" / ");
+  return [kind, terms === null ? "" : regionKey(terms.region), name ?? ""].join(" / ");
 }
 
 /**

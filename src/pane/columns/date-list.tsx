@@ -1,5 +1,6 @@
 import { useWrite } from "../context.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 import { repairSteps, type Dates } from "./dates.js";
 import type { Yard } from "./yard.js";
 
@@ -37,12 +38,9 @@ export function DateList({ yard, dates }: { yard: Yard; dates: Dates }) {
             </tbody>
           </table>
           <More of={repairs} />
-          <button
-            type="button"
-            onClick={() => void write(repairSteps(yard, repairs), t.repaired(repairs.length))}
-          >
+          <WriteButton press={() => write(repairSteps(yard, repairs), t.repaired(repairs.length))}>
             {t.repair(repairs.length)}
-          </button>
+          </WriteButton>
         </>
       )}
       {left.length > 0 && (

@@ -5,9 +5,9 @@ import type { Role } from "../../core/headings.js";
 import { Refusal } from "../../core/refusal.js";
 import { dayOfSerial, showDay } from "../../core/serial.js";
 import { PLAIN_WRITING, type Writing } from "../../core/writing.js";
-import { CellError } from "../../functions/cells.js";
 import { HiveCells } from "../../functions/hive-cells.js";
 import { cellName, cellOf } from "../address.js";
+import { orWhy } from "../or-why.js";
 import type { Step } from "../port.js";
 import { holdsFormula } from "../stands.js";
 import { columnsOf, type Yard } from "./yard.js";
@@ -62,15 +62,15 @@ export function datesIn(yard: Yard, contractOf: (i: number) => Contract | null):
       const row = i + 1;
       const address = cellName(yard.place.row + row, yard.place.column + column);
       const cell = { row, column, address, holds: showDay(dayOfSerial(value, writing.dateSystem)) };
-      const range = attempt(() => {
+      const range = orWhy(() => {
         if (holdsFormula(yard, row, column)) {
           throw new Refusal("a formula calculates it: change the formula");
         }
         const year = () => inspected?.year(i, writing) ?? null;
         return print(counts.estimate(i, 0, "count", writing, year)!, writing.decimal);
       });
-      if (typeof range === "string") repairs.push({ ...cell, range });
-      else left.push({ ...cell, why: range.why });
+      if ("value" in range) repairs.push({ ...cell, range: range.value });
+      else left.push({ ...cell, why: withoutPlace(range.why) });
     });
   });
   return { repairs, left };
@@ -87,14 +87,7 @@ export function repairSteps(yard: Yard, repairs: Dates["repairs"]): Step[] {
   }));
 }
 
-function attempt(body: () => string): string | { readonly why: string } {
-  try {
-    return body();
-  } catch (error) {
-    if (!(error instanceof Refusal || error instanceof CellError)) throw error;
-    // The address stands beside it: the column and the row need not be said twice.
-    return {
-      why: error.message.replace(/^".*", row \d+: (?:the cell holds a date, [^:,]+[:,] )?/, ""),
-    };
-  }
+/** The address stands beside it: the column and the row need not be said twice. */
+function withoutPlace(why: string): string {
+  return why.replace(/^".*", row \d+: (?:the cell holds a date, [^:,]+[:,] )?/, "");
 }

@@ -5,8 +5,9 @@ import type { DateSystem } from "../../core/serial.js";
 import { isBlank } from "../../functions/cells.js";
 import { cellName, columnName } from "../address.js";
 import { useWrite } from "../context.js";
-import { shownCell, shownDay } from "../shown.js";
+import { shownCell, shownDay, shownName } from "../shown.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 import {
   questionsOf,
   renamesFor,
@@ -21,6 +22,8 @@ import { columnsOf, type Yard } from "./yard.js";
 const t = texts.columns;
 const YOURS = "yours";
 const ASK = "ask";
+/** Roles whose cells are names, though they be numbers. */
+const NAMES: ReadonlySet<Role> = new Set(["hive", "lot", "pallet", "contract"]);
 
 interface Props {
   readonly yard: Yard;
@@ -106,12 +109,9 @@ export function Holds({ yard, terms, sign, choices, choose }: Props) {
               <li key={column}>{t.becomes(addressOf(column), from, to)}</li>
             ))}
           </ul>
-          <button
-            type="button"
-            onClick={() => void write(renameSteps(yard, renames), t.renamed(renames.length))}
-          >
+          <WriteButton press={() => write(renameSteps(yard, renames), t.renamed(renames.length))}>
             {t.rename}
-          </button>
+          </WriteButton>
         </div>
       )}
     </>
@@ -132,6 +132,7 @@ function exampleOf(
   const row = values.findIndex((cells, i) => i > 0 && !isBlank(cells[column]));
   if (row < 0) return "";
   const value = values[row]![column];
+  if (role !== null && NAMES.has(role)) return shownName(value);
   const isDay = role === "date" && typeof value === "number" && isDateSerial(value);
   return isDay ? shownDay(value, system) : shownCell(value, sign, formats[row]![column], system);
 }

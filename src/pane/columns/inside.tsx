@@ -1,8 +1,11 @@
+import { useMemo } from "preact/hooks";
 import { CellError } from "../../functions/cells.js";
 import { COLUMNS } from "../../functions/yard.js";
 import { address } from "../address.js";
 import { useWrite } from "../context.js";
+import { whyOf } from "../or-why.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 import type { Asked } from "./adding.js";
 import { usePlace } from "./place.js";
 import { Preview } from "./preview.js";
@@ -31,16 +34,21 @@ export function Inside({ sheets, yard, choice, contract, columns }: Asked) {
   const names = columns.filter((name) => possible.has(name));
   const others = columns.filter((name) => !possible.has(name));
   const { block: there, why } = usePlace(insidePlace(yard, Math.max(1, names.length)));
+  // A call a row and column, besides the one of the whole sheet.
+  const worked = useMemo(() => {
+    if (obstacle !== null || names.length === 0) return null;
+    const whole = spillResult(spillArguments(yard, choice, names, own));
+    const only = whole[0]![0];
+    if (only instanceof CellError) return { fault: whyOf(only) };
+    const chosen = names.map((name) => possible.get(name)!);
+    return { chosen, differing: differingRows(yard, chosen, whole).map((i) => rowNumber(yard, i)) };
+  }, [yard, choice, contract, columns.join()]);
   if (obstacle === "rows") return <p class="error">{t.obstacles.rows(MOST_ROWS)}</p>;
   if (obstacle !== null) return <p class="error">{t.obstacles[obstacle]}</p>;
   const left = others.map((name) => COLUMNS[name]!.heading).join("; ");
-  if (names.length === 0) return <p class="error">{t.notInside(left)}</p>;
-
-  const whole = spillResult(spillArguments(yard, choice, names, own));
-  const fault = whole[0]![0];
-  if (fault instanceof CellError) return <p class="error">{t.cannot(fault.message)}</p>;
-  const chosen = names.map((name) => possible.get(name)!);
-  const differing = differingRows(yard, chosen, whole).map((i) => rowNumber(yard, i));
+  if (worked === null) return <p class="error">{t.notInside(left)}</p>;
+  if ("fault" in worked) return <p class="error">{t.cannot(worked.fault)}</p>;
+  const { chosen, differing } = worked;
   const found =
     there &&
     inTheWay(
@@ -65,17 +73,16 @@ export function Inside({ sheets, yard, choice, contract, columns }: Asked) {
         headings={chosen.map(({ heading }) => heading)}
         rowAt={rowResults(yard, chosen)}
       />
-      <button
-        type="button"
-        class="main"
+      <WriteButton
+        main
         disabled={problem !== null || there === null}
-        onClick={() => {
+        press={() => {
           const steps = insideSteps(yard, there!, chosen);
-          void write(steps, t.written(address(there!.place, own), names.length));
+          return write(steps, t.written(address(there!.place, own), names.length));
         }}
       >
         {t.write}
-      </button>
+      </WriteButton>
     </>
   );
 }

@@ -1,8 +1,8 @@
 import { useCallback } from "preact/hooks";
 import { isOnSheet } from "../address.js";
-import { useWatched } from "../context.js";
 import type { Block, Place, Workbook } from "../port.js";
 import { texts } from "../texts.js";
+import { useWatched } from "../watched.js";
 
 /** What stands in a place now: null while it is read, and where it cannot be, with the reason. */
 export function usePlace(place: Place | null): {
@@ -17,11 +17,8 @@ export function usePlace(place: Place | null): {
     },
     [key],
   );
-  const [watched] = useWatched(read);
+  const { value, why } = useWatched(read);
   if (place !== null && !isOnSheet(place)) return { block: null, why: texts.columns.edge };
   // What was read last may be the place before.
-  if (watched.state === "read" && watched.value.key === key) {
-    return { block: watched.value.block, why: null };
-  }
-  return { block: null, why: watched.state === "refused" ? watched.why : null };
+  return { block: why === null && value?.key === key ? value.block : null, why };
 }

@@ -1,6 +1,6 @@
 import { matchHeadings } from "../../core/headings.js";
 import { CellError } from "../../functions/cells.js";
-import { shownCell } from "../shown.js";
+import { shownCell, shownName } from "../shown.js";
 import { texts } from "../texts.js";
 import type { Yard } from "./yard.js";
 
@@ -38,7 +38,7 @@ export function Preview({ yard, sign, headings, rowAt }: Props) {
         <tbody>
           {results.map((cells, k) => (
             <tr key={k}>
-              <th scope="row">{shownCell(yard.values[k + 1]![hive], sign)}</th>
+              <th scope="row">{shownName(yard.values[k + 1]![hive])}</th>
               {cells.map((cell, c) => (
                 <td key={c} class={numberClass(cell)}>
                   <span title={cell instanceof CellError ? cell.message : undefined}>

@@ -45,6 +45,7 @@ export function Editor({ table, draft, sign, change }: Props) {
                 value={draft.terms.get(label) ?? ""}
                 missing={missingOf(term)}
                 meaning={term.meaning}
+                sign={sign}
                 unit={unitOf(term.value, draft.terms)}
                 fault={faults.at.get(label) ?? null}
                 locked={locked.has(label)}
@@ -59,6 +60,7 @@ export function Editor({ table, draft, sign, change }: Props) {
           grades={draft.grades}
           faults={faults.at}
           locked={locked}
+          sign={sign}
           money={unitOf(GRADE_PARTS.fee, draft.terms)}
           change={(grades) => change({ ...draft, grades })}
         />

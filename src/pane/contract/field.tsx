@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useId } from "preact/hooks";
 import type { TermKind } from "../../core/terms.js";
+import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
 
 const t = texts.contract;
@@ -12,6 +13,7 @@ interface Props {
   readonly missing: string;
   readonly meaning: string;
   readonly unit: string;
+  readonly sign: "." | ",";
   readonly fault: string | null;
   readonly locked: boolean;
   readonly change: (text: string) => void;
@@ -25,12 +27,13 @@ export function Field({
   missing,
   meaning,
   unit,
+  sign,
   fault,
   locked,
   change,
 }: Props) {
   const id = useId();
-  const about = [meaning, locked ? t.formula : "", hintOf(kind, unit)].filter(
+  const about = [meaning, locked ? t.formula : "", hintOf(kind, unit, sign)].filter(
     (text) => text !== "",
   );
   const described = [about.length > 0 ? `${id}-about` : "", fault === null ? "" : `${id}-fault`];
@@ -101,7 +104,7 @@ function optionsOf(
 }
 
 /** The limits of a figure, in its unit. */
-export function hintOf(kind: TermKind, unit: string): string {
+export function hintOf(kind: TermKind, unit: string, sign: "." | ","): string {
   if (kind.kind !== "number") return "";
-  return t.limits(kind.least, kind.most.toLocaleString("en"), unit);
+  return t.limits(shownNumber(kind.least, sign), shownNumber(kind.most, sign), unit);
 }

@@ -23,14 +23,17 @@ interface Props {
 /** A new contract, as a copy of one of the table or from a published standard. */
 export function Fresh({ table, taken, sign, begin }: Props) {
   const [name, setName] = useState("");
-  const [from, setFrom] = useState(() => {
-    const [first] = table.contracts;
-    return first === undefined ? STANDARD + USABLE[0]!.name : COPY + first;
-  });
+  const [chosen, setChosen] = useState<string | null>(null);
   const [asked, setAsked] = useState(false);
   const isFree =
     name.trim() !== "" &&
     [...taken, ...HEADINGS].every((other) => normalise(other) !== normalise(name));
+  const options = [
+    ...table.contracts.map((name) => COPY + name),
+    ...USABLE.map(({ name }) => STANDARD + name),
+  ];
+  // A contract that was chosen may be renamed meanwhile, or be of another table.
+  const from = options.find((option) => option === chosen) ?? options[0]!;
   const standard = USABLE.find((s) => STANDARD + s.name === from);
   const start = () => {
     setAsked(!isFree);
@@ -48,7 +51,7 @@ export function Fresh({ table, taken, sign, begin }: Props) {
       <summary>{t.fresh}</summary>
       <p class="field">
         <label for="contract-from">{t.freshFrom}</label>
-        <select id="contract-from" value={from} onChange={(e) => setFrom(e.currentTarget.value)}>
+        <select id="contract-from" value={from} onChange={(e) => setChosen(e.currentTarget.value)}>
           <optgroup label={t.copies}>
             {table.contracts.map((other) => (
               <option key={other} value={COPY + other}>

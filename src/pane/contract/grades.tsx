@@ -13,11 +13,12 @@ interface Props {
   readonly locked: ReadonlyMap<string, string>;
   /** What fees are counted in. */
   readonly money: string;
+  readonly sign: "." | ",";
   readonly change: (grades: readonly GradeDraft[]) => void;
 }
 
 /** The grades as rows, best first: to name, order, add and take away. */
-export function Grades({ grades, faults, locked, money, change }: Props) {
+export function Grades({ grades, faults, locked, money, sign, change }: Props) {
   const write = (at: number, part: GradePart, text: string) =>
     change(grades.map((grade, i) => (i === at ? { ...grade, [part]: text } : grade)));
   const swap = (a: number, b: number) =>
@@ -28,7 +29,8 @@ export function Grades({ grades, faults, locked, money, change }: Props) {
       <ul class="quiet">
         {PARTS.map((part) => (
           <li key={part} id={aboutOf(part)}>
-            {t.gradeAbout[part]} {hintOf(GRADE_PARTS[part], part === "fee" ? money : "frames")}
+            {t.gradeAbout[part]}{" "}
+            {hintOf(GRADE_PARTS[part], part === "fee" ? money : "frames", sign)}
           </li>
         ))}
       </ul>

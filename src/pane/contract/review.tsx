@@ -1,6 +1,7 @@
-import { useWrite } from "../context.js";
+import { usePane } from "../context.js";
 import type { Entry } from "../port.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 import { changesOf, columnOf, formulasIn, standsAt, stepsOf, type TermsTable } from "./changes.js";
 import { entriesOf, faultsOf, type Draft } from "./draft.js";
 
@@ -12,13 +13,15 @@ interface Props {
   readonly sign: "." | ",";
   /** Why nothing may be saved yet, whatever the draft says. */
   readonly held: string | null;
-  /** After a save, and where the user wants the sheet's own terms back. */
+  /** Once it stands in the sheet, before that is read again. */
+  readonly saved?: () => void;
+  /** Once what was saved is read again, and where the user wants the sheet's own terms back. */
   readonly settle: () => void;
 }
 
 /** What would be saved, old to new, and the buttons that do it or leave it. */
-export function Review({ table, draft, sign, held, settle }: Props) {
-  const write = useWrite();
+export function Review({ table, draft, sign, held, saved, settle }: Props) {
+  const { workbook, change } = usePane();
   const faults = faultsOf(draft, sign);
   const column = columnOf(table, draft.name);
   const isNew = column >= table.region.place.columns;
@@ -29,7 +32,12 @@ export function Review({ table, draft, sign, held, settle }: Props) {
     held ?? (over === undefined ? null : t.overFormula(locked.get(over.label)!, over.label));
   const save = async () => {
     const steps = stepsOf(table, draft.name, column, changes);
-    if (await write(steps, t.saved(draft.name, changes.length))) settle();
+    const isMade = await change(async () => {
+      const undo = await workbook.write(steps);
+      saved?.();
+      return { sentence: t.saved(draft.name, changes.length), undo };
+    });
+    if (isMade) settle();
   };
   return (
     <section aria-label={t.review} class="review">
@@ -52,16 +60,15 @@ export function Review({ table, draft, sign, held, settle }: Props) {
         })}
       </ul>
       <p class="buttons">
-        <button
-          type="button"
-          class="main"
+        <WriteButton
+          main
           disabled={
             faults.contract === null || hindrance !== null || (changes.length === 0 && !isNew)
           }
-          onClick={() => void save()}
+          press={save}
         >
           {t.save}
-        </button>
+        </WriteButton>
         <button type="button" disabled={changes.length === 0 && !isNew} onClick={settle}>
           {t.drop}
         </button>

@@ -1,8 +1,9 @@
 import { contractNames } from "../../core/contract-reading.js";
 import { Refusal } from "../../core/refusal.js";
-import { normalise } from "../../core/text.js";
+import { isTerm } from "../../functions/sheet-end.js";
 import { contractsIn } from "../columns/contracts.js";
-import { address, within } from "../address.js";
+import { headingOf } from "../columns/headings-row.js";
+import { address, cellOf, within } from "../address.js";
 import type { Block, Region, Workbook } from "../port.js";
 import { texts } from "../texts.js";
 import type { TermsTable } from "./changes.js";
@@ -15,31 +16,38 @@ export interface TermsTables {
   readonly sign: "." | ",";
 }
 
-/** Reads every Terms table; to tell them from other tables their cells have to be read. */
-export async function readTables(workbook: Workbook): Promise<TermsTables> {
-  const regions = await workbook.regions();
+/**
+ * Reads every Terms table.
+ *
+ * @param known - the regions of the workbook, where they are known already
+ */
+export async function readTables(
+  workbook: Workbook,
+  known?: readonly Region[],
+): Promise<TermsTables> {
+  const regions = known ?? (await workbook.regions());
+  // A sheet of data may have millions of cells: a corner tells whether the rest is to be read.
+  const corners = await workbook.read(regions.map(({ place }) => cellOf(place, 0, 0)));
+  const terms = regions.filter((_, i) => isTerm(headingOf(corners[i]!.values[0]![0])));
   const [blocks, sign] = await Promise.all([
-    workbook.read(regions.map(({ place }) => place)),
+    terms.length === 0 ? [] : workbook.read(terms.map(({ place }) => place)),
     workbook.decimalSign(),
   ]);
-  const tables = contractsIn(regions, blocks).map(({ region, contracts }) => ({
+  const tables = contractsIn(terms, blocks).map(({ region, contracts }) => ({
     region,
     contracts,
-    block: blocks[regions.indexOf(region)]!,
+    block: blocks[terms.indexOf(region)]!,
   }));
-  return { tables, unread: unreadIn(regions, blocks), sign };
+  return { tables, unread: unreadIn(terms, blocks), sign };
 }
 
 function unreadIn(regions: readonly Region[], blocks: readonly Block[]): string[] {
   const seen: Region[] = [];
   return regions.flatMap((region, i) => {
-    const { values } = blocks[i]!;
-    const corner = values[0]?.[0];
-    const isTerms = typeof corner === "string" && ["term", "terms"].includes(normalise(corner));
-    if (!isTerms || seen.some(({ place }) => within(place, region.place) !== null)) return [];
+    if (seen.some(({ place }) => within(place, region.place) !== null)) return [];
     seen.push(region);
     try {
-      contractNames(values);
+      contractNames(blocks[i]!.values);
       return [];
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;

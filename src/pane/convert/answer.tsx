@@ -1,9 +1,10 @@
 import { Refusal } from "../../core/refusal.js";
 import { isBlank } from "../../functions/cells.js";
 import { cellName } from "../address.js";
-import { sentenceOf, usePane, useWrite } from "../context.js";
+import { usePane } from "../context.js";
 import { shownCell, shownDay, shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 import { formulaFor, resultOf, type Answer, type Ends, type Filled } from "./conversions.js";
 
 const t = texts.convert;
@@ -18,15 +19,14 @@ interface Props {
 
 /** One answer with its ends, the formula that gives it, and the way to put that into a cell. */
 export function AnswerLine({ answer, filled, written, sign }: Props) {
-  const { workbook, say } = usePane();
-  const write = useWrite();
+  const { workbook, change } = usePane();
   const label = t.answers[answer.id]!;
   const shown = resultOf(answer, filled, written);
   const formula = formulaFor(answer, filled, written);
   const one = (value: number): string =>
     answer.unit === "day" ? shownDay(value) : shownNumber(value, sign);
-  const put = async () => {
-    try {
+  const put = () =>
+    change(async () => {
       const { sheet, row, column } = await workbook.active();
       const place = { sheet, row, column, rows: 1, columns: 1 };
       const [block] = await workbook.read([place]);
@@ -36,14 +36,11 @@ export function AnswerLine({ answer, filled, written, sign }: Props) {
         throw new Refusal(t.filled(cell, entry === "" ? shownCell(value, sign) : String(entry)));
       }
       const formats = answer.unit === "day" ? "yyyy-mm-dd" : "General";
-      await write(
-        [{ kind: "put", place, expect: [[""]], put: [[formula]], formats }],
-        t.written(cell),
-      );
-    } catch (error) {
-      say(sentenceOf(error));
-    }
-  };
+      const undo = await workbook.write([
+        { kind: "put", place, expect: [[""]], put: [[formula]], formats },
+      ]);
+      return { sentence: t.written(cell), undo };
+    });
   return (
     <div>
       <dt>{label}</dt>
@@ -55,9 +52,9 @@ export function AnswerLine({ answer, filled, written, sign }: Props) {
             <output class="result">{one(shown.middle)}</output>
             <span class="quiet">{rangeOf(shown, one)}</span>
             <code>{formula}</code>
-            <button type="button" aria-label={t.putAbout(label)} onClick={() => void put()}>
+            <WriteButton aria-label={t.putAbout(label)} press={put}>
               {t.put}
-            </button>
+            </WriteButton>
           </>
         )}
       </dd>

@@ -3,11 +3,12 @@ import { CellError } from "../../functions/cells.js";
 import { observerErrorFunction } from "../../functions/second-look.js";
 import { columnName, rangeName } from "../address.js";
 import { readTables } from "../contract/tables.js";
-import { useWatched } from "../context.js";
 import { cells, evaluate, literal } from "../formula.js";
+import { NotRead } from "../not-read.js";
 import { regionKey, type Block, type Workbook } from "../port.js";
 import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
+import { useWatched } from "../watched.js";
 import { ObserverTerm } from "./observer-term.js";
 import { NO_PAIRS, Pairs } from "./pairs.js";
 
@@ -31,13 +32,12 @@ export function Judges() {
       const regions = await workbook.regions();
       const region = regions.find((one) => regionKey(one) === from) ?? regions[0];
       const blocks = await workbook.read(region === undefined ? [] : [region.place]);
-      return { regions, region, block: blocks[0], ...(await readTables(workbook)) };
+      return { regions, region, block: blocks[0], ...(await readTables(workbook, regions)) };
     },
     [from],
   );
-  const [watched] = useWatched(read);
-  if (watched.state === "reading") return <p>{texts.waiting}</p>;
-  if (watched.state === "refused") return <p class="error">{watched.why}</p>;
+  const watched = useWatched(read);
+  if (watched.value === null) return <NotRead of={watched} />;
   const { regions, region, block, tables, sign } = watched.value;
   const isTyped = from === TYPED || region === undefined || block === undefined;
   const key = isTyped ? TYPED : regionKey(region);
@@ -48,6 +48,7 @@ export function Judges() {
   const result = same ? t.same : isReady ? errorOf(pairs, sign) : null;
   return (
     <>
+      <NotRead of={watched} />
       <p>{t.judgesHow}</p>
       <p class="field">
         <label for="eye-from">{t.from}</label>

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { readTerm, type Written } from "../../core/contract-reading.js";
-import { Refusal } from "../../core/refusal.js";
+import { Choice } from "../choice.js";
 import {
   columnOf,
   formulasIn,
@@ -12,8 +12,11 @@ import {
   type TermsTable,
 } from "../contract/changes.js";
 import { useWrite } from "../context.js";
+import { contractsOf } from "../contract/editing.js";
+import { orWhy } from "../or-why.js";
 import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
+import { WriteButton } from "../write-button.js";
 
 const t = texts.eye;
 const LABEL = "observer error";
@@ -28,9 +31,9 @@ interface Props {
 /** Writes an observers' error into a contract of the workbook, in one step that can be taken back. */
 export function ObserverTerm({ error, tables, sign }: Props) {
   const write = useWrite();
-  const [chosen, setChosen] = useState(0);
-  const choices = tables.flatMap((table) => table.contracts.map((name) => ({ table, name })));
-  const choice = choices[chosen] ?? choices[0];
+  const [chosen, setChosen] = useState<string | null>(null);
+  const choices = contractsOf(tables);
+  const choice = choices.find(({ key }) => key === chosen) ?? choices[0];
   if (choice === undefined) return <p>{texts.contract.none}</p>;
   const { table, name } = choice;
   const column = columnOf(table, name);
@@ -41,20 +44,14 @@ export function ObserverTerm({ error, tables, sign }: Props) {
   const save = () => write(stepsOf(table, name, column, [change]), texts.contract.saved(name, 1));
   return (
     <>
-      <p class="field">
-        <label for="eye-contract">{t.contract}</label>
-        <select
-          id="eye-contract"
-          value={choices.indexOf(choice)}
-          onChange={(event) => setChosen(Number(event.currentTarget.value))}
-        >
-          {choices.map(({ table: of, name: one }, i) => (
-            <option key={i} value={i}>
-              {tables.length > 1 ? texts.contract.of(one, of.region.name) : one}
-            </option>
-          ))}
-        </select>
-      </p>
+      {chosen !== null && choice.key !== chosen && <p class="error">{texts.contract.gone}</p>}
+      <Choice
+        id="eye-contract"
+        label={t.contract}
+        value={choice.key}
+        choose={setChosen}
+        options={choices.map(({ key, label }) => [key, label])}
+      />
       <p>
         {texts.contract.change(
           LABEL,
@@ -63,14 +60,9 @@ export function ObserverTerm({ error, tables, sign }: Props) {
         )}
       </p>
       {why !== null && <p class="error">{why}</p>}
-      <button
-        type="button"
-        class="main"
-        disabled={why !== null || change.was === now}
-        onClick={() => void save()}
-      >
+      <WriteButton main disabled={why !== null || change.was === now} press={save}>
         {texts.contract.save}
-      </button>
+      </WriteButton>
       <p class="quiet">{t.agree}</p>
     </>
   );
@@ -84,11 +76,6 @@ function changeOf(table: TermsTable, column: number, now: number): Change {
 
 function whyNot(table: TermsTable, column: number, now: number, written: Written): string | null {
   if (formulasIn(table, column).has(LABEL)) return texts.contract.formula;
-  try {
-    readTerm(LABEL, now, written);
-    return null;
-  } catch (error) {
-    if (error instanceof Refusal) return error.message;
-    throw error;
-  }
+  const read = orWhy(() => readTerm(LABEL, now, written));
+  return "why" in read ? read.why : null;
 }

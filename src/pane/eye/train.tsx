@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useRef, useState } from "preact/hooks";
+import { useMemo, useRef, useState } from "preact/hooks";
 import { combWithBees, combWithBrood, type CombPicture } from "../../core/comb-picture.js";
 import type { Judged } from "../../core/eye.js";
 import { randomFrom } from "../../core/random.js";
@@ -6,10 +6,9 @@ import { read } from "../../core/reading.js";
 import { Refusal } from "../../core/refusal.js";
 import { PLAIN_WRITING } from "../../core/writing.js";
 import { Comb } from "../comb.js";
-import { useWatched } from "../context.js";
-import type { Workbook } from "../port.js";
 import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
+import { useSign } from "../watched.js";
 import { EyeResult } from "./result.js";
 
 const t = texts.eye;
@@ -50,9 +49,7 @@ export function Train() {
 
 /** Twenty combs, each to judge before what it was is told. */
 function Round({ kind, again }: { kind: Kind; again: () => void }) {
-  const readSign = useCallback((workbook: Workbook) => workbook.decimalSign(), []);
-  const [watched] = useWatched(readSign);
-  const sign = watched.state === "read" ? watched.value : ".";
+  const sign = useSign();
   const [first] = useState(() => Math.floor(Math.random() * 2 ** 31));
   const [at, setAt] = useState(0);
   const [typed, setTyped] = useState("");

@@ -57,7 +57,12 @@ function filled(text: string): string | null {
   return text.trim() === "" ? null : text.trim();
 }
 
-function hivesOf(label: string, typed: string): number | null {
+/**
+ * A number of hives as it is typed; null where it is left blank.
+ *
+ * @throws Refusal that quotes what is none
+ */
+export function hivesOf(label: string, typed: string): number | null {
   const text = typed.trim();
   if (text === "") return null;
   if (/^\d{1,7}$/.test(text) && Number(text) > 0) return Number(text);

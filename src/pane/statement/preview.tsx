@@ -1,7 +1,7 @@
 import { Fragment } from "preact";
 import { OUTCOME } from "../../functions/statement.js";
 import type { Statement, StatementCell, StatementRow } from "../../functions/statement-model.js";
-import { shownDay } from "../shown.js";
+import { localised, shownDay } from "../shown.js";
 import { texts } from "../texts.js";
 
 interface Props {
@@ -46,10 +46,7 @@ function lineOf({ cells }: StatementRow, sign: "." | ",", moneyDecimals: number)
 
 function textOf(cell: StatementCell, sign: "." | ",", moneyDecimals: number): string {
   const figure = (value: number, least: number, most: number) =>
-    value.toLocaleString(sign === "," ? "de" : "en", {
-      minimumFractionDigits: least,
-      maximumFractionDigits: most,
-    });
+    localised(value, sign, { minimumFractionDigits: least, maximumFractionDigits: most });
   switch (cell.kind) {
     case "text":
       return cell.value;

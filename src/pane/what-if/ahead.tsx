@@ -22,18 +22,18 @@ export function Ahead({ contract, looks, size, sign }: Props) {
   return (
     <details>
       <summary>{t.ahead}</summary>
-      {typeof points === "string" ? (
-        <p>{points}</p>
+      {"why" in points ? (
+        <p>{points.why}</p>
       ) : (
         <>
           <LineWithBand
-            points={points}
+            points={points.value}
             threshold={contract.averageFrames || null}
             sign={sign}
             system={contract.dateSystem}
           />
           <ul>
-            {points
+            {points.value
               .filter((_, day) => day > 0 && day % 7 === 0)
               .map(({ date, middle, low, high, chance }) => (
                 <li key={date}>

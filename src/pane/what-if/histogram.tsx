@@ -1,4 +1,5 @@
 import { useRef } from "preact/hooks";
+import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
 import { binsOf } from "./judging.js";
 import type { Threshold } from "./thresholds.js";
@@ -14,11 +15,12 @@ const STEP = 0.25;
 interface Props {
   readonly frames: readonly number[];
   readonly thresholds: readonly Threshold[];
+  readonly sign: "." | ",";
   readonly move: (label: string, frames: number) => void;
 }
 
 /** How many hives have how many frames, with the contract's thresholds as handles to move. */
-export function Histogram({ frames, thresholds, move }: Props) {
+export function Histogram({ frames, thresholds, sign, move }: Props) {
   const svg = useRef<SVGSVGElement>(null);
   const asked = thresholds.map((threshold) => threshold.frames);
   const most = Math.max(4, Math.ceil(Math.max(0, ...frames, ...asked)) + 2);
@@ -67,6 +69,7 @@ export function Histogram({ frames, thresholds, move }: Props) {
         <Handle
           key={threshold.label}
           threshold={threshold}
+          says={t.framesOf(shownNumber(threshold.frames, sign))}
           x={x(threshold.frames)}
           y={(i + 1) * LINE - 3}
           floor={floor}
@@ -81,6 +84,7 @@ export function Histogram({ frames, thresholds, move }: Props) {
 
 interface HandleProps {
   readonly threshold: Threshold;
+  readonly says: string;
   readonly x: number;
   readonly y: number;
   readonly floor: number;
@@ -91,6 +95,7 @@ interface HandleProps {
 
 function Handle({
   threshold: { label, short, frames },
+  says,
   x,
   y,
   floor,
@@ -120,7 +125,7 @@ function Handle({
       aria-valuemin={STEP}
       aria-valuemax={most}
       aria-valuenow={frames}
-      aria-valuetext={t.framesOf(frames)}
+      aria-valuetext={says}
       onKeyDown={onKeyDown}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);

@@ -5,14 +5,15 @@ import { lotForecast, type LotForecast } from "../../core/lot-forecast.js";
 import { lotPay } from "../../core/pay.js";
 import { Refusal } from "../../core/refusal.js";
 import { lotAverage, lotChance, type LotAverage } from "../../core/sampling.js";
+import { orWhy, type OrWhy } from "../or-why.js";
 
-/** What the pane says of a lot under a contract; what cannot be told is its sentence instead. */
+/** What the pane says of a lot under a contract. */
 export interface Judged {
   readonly count: LotCount;
   readonly sure: LotAverage;
   /** 0 to 1. */
-  readonly chance: number | string;
-  readonly pay: number | string;
+  readonly chance: OrWhy<number>;
+  readonly pay: OrWhy<number>;
 }
 
 const CONFIDENCE = 95;
@@ -41,7 +42,7 @@ export function ahead(
   contract: Contract,
   looks: readonly Look[],
   size: number,
-): readonly (LotForecast & { readonly date: number })[] | string {
+): OrWhy<readonly (LotForecast & { readonly date: number })[]> {
   return orWhy(() => {
     const days = looks.flatMap(({ day }) => day ?? []);
     if (days.length < looks.length) {
@@ -60,15 +61,6 @@ export function ahead(
       ...lotForecast(contract, looks, size, last + k, course),
     }));
   });
-}
-
-function orWhy<T>(body: () => T): T | string {
-  try {
-    return body();
-  } catch (error) {
-    if (error instanceof Refusal) return error.message;
-    throw error;
-  }
 }
 
 /** Hives in each whole frame: bin k holds those from k to under k + 1. */

@@ -28,13 +28,24 @@ export function thresholdsOf(draft: Draft, sign: "." | ","): Threshold[] {
   ];
 }
 
+/** The text at a threshold of a draft. */
+export function textOf(draft: Draft, label: string): string {
+  const grade = gradeOf(label);
+  return (grade === null ? draft.terms.get(label) : draft.grades[grade]?.frames) ?? "";
+}
+
 /** The draft with another figure at one of its thresholds. */
 export function withFrames(draft: Draft, label: string, text: string): Draft {
-  const grade = /^grade (\d+) frames$/.exec(label);
-  if (grade === null) return { ...draft, terms: new Map(draft.terms).set(label, text) };
-  const at = Number(grade[1]) - 1;
+  const at = gradeOf(label);
+  if (at === null) return { ...draft, terms: new Map(draft.terms).set(label, text) };
   return {
     ...draft,
     grades: draft.grades.map((g, i) => (i === at ? { ...g, frames: text } : g)),
   };
+}
+
+/** The grade that a threshold is of, counted from 0. */
+function gradeOf(label: string): number | null {
+  const grade = /^grade (\d+) frames$/.exec(label);
+  return grade && Number(grade[1]) - 1;
 }

@@ -46,7 +46,7 @@ export function Verdict({ judged, contract, size, opened, sign }: Props) {
             {sure.low !== null && sure.high !== null && (
               <>{t.interval(figure(sure.low), figure(sure.high))} </>
             )}
-            {typeof chance === "number" ? t.chance(shownChance(chance)) : chance}
+            {"value" in chance ? t.chance(shownChance(chance.value)) : chance.why}
             {sure.warning !== "" && <span class="quiet"> {sure.warning}.</span>}
           </>
         )}
@@ -60,7 +60,7 @@ export function Verdict({ judged, contract, size, opened, sign }: Props) {
       </dd>
       <dt>{t.pay}</dt>
       <dd>
-        {typeof pay === "number" ? t.payOf(figure(pay), contract.currency) : pay}
+        {"value" in pay ? t.payOf(figure(pay.value), contract.currency) : pay.why}
         <span class="quiet"> {t.caution}</span>
       </dd>
     </dl>

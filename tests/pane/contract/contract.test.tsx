@@ -335,6 +335,24 @@ describe("the contract view", () => {
     await vi.waitFor(() => expect(field(drawn, "Contract").value).toBe("name Terms / Almond"));
   });
 
+  it("copies the first contract where the one that was to be copied has another name now", async () => {
+    const book = workbook();
+    const drawn = await open(book);
+    book.type("Terms", 0, 1, "Plum");
+    await vi.waitFor(() => expect(field(drawn, "Begin from").value).toBe("copy: Plum"));
+    type(drawn, field(drawn, "Its name"), "Almond");
+    await new Promise((drawn) => setTimeout(drawn));
+    button(drawn, "Begin").click();
+    await vi.waitFor(() => expect(review(drawn)).toContain("average frames: left out → 8"));
+  });
+
+  it("says the limits with the sign that the user types", async () => {
+    const book = workbook();
+    book.sign = ",";
+    const drawn = await open(book);
+    expect(text(drawn)).toContain("0 to 1.000.000 in your currency");
+  });
+
   it("copies a contract that is named as the list names a standard", async () => {
     const book = workbook();
     const name = "standard: Almond Board of California";

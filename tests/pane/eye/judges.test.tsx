@@ -127,16 +127,43 @@ describe("two judges", () => {
     await vi.waitFor(() => expect(drawn.said).toHaveLength(1));
     expect(book.entry("Terms", 3, 1)).toBe(0.119);
     await vi.waitFor(() => expect(save(drawn).disabled).toBe(true));
-    await choose(drawn, "eye-contract", "1");
+    await choose(drawn, "eye-contract", "name Terms / Pear");
     await vi.waitFor(() =>
       expect(drawn.page.body.textContent).toContain("observer error: 10 → 11.9"),
     );
   });
 
+  it("write into the contract that was chosen, though another comes before it meanwhile", async () => {
+    const terms: (string | number)[][] = TERMS.map(([label, cherry]) => [label, cherry, cherry]);
+    terms[0]![2] = "Pear";
+    const book = workbook(terms);
+    const drawn = await open(book);
+    await columns(drawn);
+    await choose(drawn, "eye-contract", "name Terms / Pear");
+    const place = { sheet: "Terms", row: 0, column: 0, rows: 5, columns: 4 };
+    book.names.set("Terms", { kind: "name", place });
+    terms.forEach(([, cherry, pear], row) => {
+      book.type("Terms", row, 3, pear!);
+      book.type("Terms", row, 2, cherry!);
+    });
+    book.type("Terms", 0, 1, "Apple");
+    await vi.waitFor(() =>
+      expect(drawn.page.querySelectorAll("#eye-contract option")).toHaveLength(3),
+    );
+    await vi.waitFor(() =>
+      expect(drawn.page.querySelector<HTMLSelectElement>("#eye-contract")!.value).toBe(
+        "name Terms / Pear",
+      ),
+    );
+    save(drawn).click();
+    await vi.waitFor(() => expect(drawn.said).toHaveLength(1));
+    expect([1, 2, 3].map((column) => book.entry("Terms", 2, column))).toEqual([10, 10, 11.9]);
+  });
+
   it("leave a formula alone", async () => {
     const drawn = await open(workbook());
     await columns(drawn);
-    await choose(drawn, "eye-contract", "1");
+    await choose(drawn, "eye-contract", "name Terms / Pear");
     await vi.waitFor(() => expect(save(drawn).disabled).toBe(true));
     expect(drawn.page.body.textContent).toContain("A formula stands in this cell");
   });

@@ -12,6 +12,7 @@ export interface Opened {
   readonly excel: FakeExcel;
   readonly page: Document;
   readonly window: Drawn["window"];
+  /** Shows a view. */
   readonly view: (id: ViewId) => HTMLElement;
 }
 
@@ -24,12 +25,16 @@ export async function open(excel: FakeExcel): Promise<Opened> {
   excel.install();
   const pane = { workbook: excelWorkbook(), version: "0.0.0", functions: Promise.resolve([]) };
   const { page, window } = await draw(() => <CombTally {...pane} />, pane.workbook);
-  const view = (id: ViewId) => page.getElementById(`view-${id}`)!;
-  await soon(() => {
-    for (const id of Object.keys(texts.views) as ViewId[])
-      expect(view(id).textContent).not.toContain(texts.waiting);
-    expect(view("columns").querySelector(".holds")).not.toBeNull();
-  });
+  // A view is read once it is shown.
+  const view = (id: ViewId) => {
+    page.getElementById(`tab-${id}`)!.click();
+    return page.getElementById(`view-${id}`)!;
+  };
+  for (const id of Object.keys(texts.views) as ViewId[]) {
+    await soon(() => expect(view(id).hidden).toBe(false));
+    await soon(() => expect(view(id).textContent).not.toContain(texts.waiting));
+  }
+  await soon(() => expect(view("columns").querySelector(".holds")).not.toBeNull());
   return { excel, page, window, view };
 }
 

@@ -65,7 +65,7 @@ describe("the view of the statement", () => {
     const workbook = workbookOf();
     const view = await open(workbook);
     set(view, "lot", "Coast", "change");
-    set(view, "contract", "terms / Terms / Pear", "change");
+    set(view, "contract", "terms / name Terms / Pear", "change");
     await vi.waitFor(() => expect(preview(view)).toContain("Paytotal"));
     await press(view);
     expect(column(workbook, "Statement Coast", 3)).toContain("Pear");

@@ -100,7 +100,8 @@ describe("the view of what if", () => {
     [...drawn.page.querySelectorAll("button")]
       .find((button) => button.textContent === "Save to the sheet")!
       .click();
-    await vi.waitFor(() => expect(book.entry("Terms", 4, 1)).toBe(9));
+    await vi.waitFor(() => expect(drawn.said).toHaveLength(1));
+    expect(book.entry("Terms", 4, 1)).toBe(9);
     await book.write(drawn.said.at(-1)!.undo);
     expect(book.snapshot()).toEqual(before);
   });
@@ -170,12 +171,70 @@ describe("the view of what if", () => {
       ),
     );
     const which = drawn.page.getElementById("what-if-contract") as HTMLSelectElement;
-    which.value = "Combs";
+    which.value = "name Terms / Combs";
     which.dispatchEvent(new drawn.window.Event("change", { bubbles: true }));
-    await vi.waitFor(() => expect(which.value).toBe("Combs"));
+    await vi.waitFor(() => expect(which.value).toBe("name Terms / Combs"));
     // 4 and 3 combs with brood of 3 asked: both count, (9 + 7) / 2 = 8.
     expect(drawn.page.querySelector(".error")?.textContent).toBeUndefined();
     expect(verdict(drawn)).toContain("met: average 8 of 8 frames asked");
+  });
+
+  it("reads the lot's size as a number of hives, and nothing else", async () => {
+    const drawn = await open();
+    for (const size of ["1,200", "1e2", "-40"]) {
+      type(drawn, "what-if-size", size);
+      await vi.waitFor(() =>
+        expect(drawn.page.body.textContent).toContain(
+          `Hives in the lot: a whole number from 1 on was expected, not “${size}”.`,
+        ),
+      );
+      expect(drawn.page.querySelector(".verdict")).toBeNull();
+    }
+  });
+
+  it("says a threshold with the sign that the user types", async () => {
+    const book = workbook();
+    book.sign = ",";
+    const drawn = await open(book);
+    type(drawn, "what-if-average-frames", "8,5");
+    await vi.waitFor(() =>
+      expect(slider(drawn, "average frames").getAttribute("aria-valuetext")).toBe("8,5 frames"),
+    );
+  });
+
+  it("tells contracts of one name by their tables, and says where the chosen one is gone", async () => {
+    const place = (row: number) => ({ sheet: "Terms", row, column: 0, rows: 2, columns: 2 });
+    const book = new MemoryWorkbook(
+      {
+        Yard: YARD,
+        Terms: [
+          ["Term", "Cherry"],
+          ["average frames", 8],
+          [],
+          ["Term", "Cherry"],
+          ["average frames", 9],
+        ],
+      },
+      new Map([
+        ["Early", { kind: "name", place: place(0) }],
+        ["Late", { kind: "name", place: place(3) }],
+      ]),
+    );
+    const drawn = await open(book);
+    const which = drawn.page.getElementById("what-if-contract") as HTMLSelectElement;
+    expect([...which.options].map(({ text }) => text)).toEqual(["Cherry (Early)", "Cherry (Late)"]);
+    which.value = which.options[1]!.value;
+    which.dispatchEvent(new drawn.window.Event("change", { bubbles: true }));
+    // (10+9+8+8+7+7+6+11+5+9)/10 = 8 frames.
+    await vi.waitFor(() =>
+      expect(verdict(drawn)).toContain("not met: average 8 of 9 frames asked"),
+    );
+    book.type("Terms", 3, 1, "Plum");
+    await vi.waitFor(() =>
+      expect(drawn.page.body.textContent).toContain(
+        "The contract that was chosen is no longer there",
+      ),
+    );
   });
 
   it("follows the sheet", async () => {
