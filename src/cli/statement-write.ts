@@ -3,7 +3,7 @@ import { Refusal } from "../core/refusal.js";
 import { CellError } from "../functions/cells.js";
 import { functions } from "../functions/index.js";
 import { lotStatement, type StatementAsk } from "../functions/statement.js";
-import type { Statement } from "../functions/statement-model.js";
+import { outcomeOf, type Statement, type StatementCell } from "../functions/statement-model.js";
 import { areaOn, isIn, valuesIn, type Area } from "../workbook/area.js";
 import { calculate } from "../workbook/calculate.js";
 import { computedHeadings } from "./columns.js";
@@ -78,19 +78,13 @@ function holds(area: Area, { sheet, address }: Remark): boolean {
   return area.sheet.name === sheet && isIn(area, top, left);
 }
 
-/** What the terminal is told: the verdict and the sums, and what the statement takes for granted. */
-function report(
-  { settlement }: Statement,
-  { lot, size, output }: StatementOrder,
-  contract: string,
-) {
-  const told = new Set(["Hives opened", "Met or not", "Average frames", "total"]);
-  const lines = settlement
+/** What the terminal is told: what comes of the lot, and what the statement takes for granted. */
+function report(statement: Statement, { lot, size, output }: StatementOrder, contract: string) {
+  const lines = outcomeOf(statement)
     .flatMap(({ rows }) => rows)
-    .flatMap(({ cells }) => {
-      const [label, ...others] = cells.map(({ cell }) => (cell.kind === "line" ? "" : cell.value));
-      const isTold = told.has(String(label)) || String(label).startsWith("balance");
-      return isTold ? [`${label}: ${others.map(shown).join(", ")}`] : [];
+    .map(({ cells }) => {
+      const [label, ...others] = cells.map(({ cell }) => shown(cell));
+      return others.length === 0 ? label! : `${label}: ${others.join(", ")}`;
     });
   return [
     `Lot ${lot ?? "(all hives of the sheet)"} under contract ${contract}`,
@@ -102,5 +96,13 @@ function report(
   ];
 }
 
-const shown = (value: string | number): string =>
-  typeof value === "string" ? value : value.toLocaleString("en", { maximumFractionDigits: 2 });
+function shown(cell: StatementCell): string {
+  if (cell.kind === "line") return "";
+  if (cell.kind === "text") return cell.value;
+  if (cell.kind === "percent") return `${figure(100 * cell.value)} %`;
+  return figure(cell.value);
+}
+
+function figure(value: number): string {
+  return value.toLocaleString("en", { maximumFractionDigits: 2 });
+}

@@ -7,7 +7,7 @@ import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import type { Writing } from "../core/writing.js";
 import { isBlankOrZero, toCellError, type CellError } from "./cells.js";
-import { onceEach } from "./frames.js";
+import { onceEach } from "./once-each.js";
 import type { HiveCells } from "./hive-cells.js";
 import type { YardSheet } from "./yard-sheet.js";
 

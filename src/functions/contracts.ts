@@ -3,7 +3,7 @@ import { readContract } from "../core/contract-reading.js";
 import { Refusal } from "../core/refusal.js";
 import { standardContract } from "../core/standards.js";
 import { CellError } from "./cells.js";
-import { onceEach } from "./frames.js";
+import { onceEach } from "./once-each.js";
 import type { HiveCells } from "./hive-cells.js";
 
 /**

@@ -4,7 +4,6 @@ import { quote, Refusal } from "../core/refusal.js";
 import { PLAIN_WRITING, type Writing } from "../core/writing.js";
 import { isBlankOrZero } from "./cells.js";
 import type { HiveCells } from "./hive-cells.js";
-import { checkSingle } from "./rows.js";
 
 type DateWriting = Pick<Writing, "dates" | "dateSystem">;
 
@@ -36,7 +35,6 @@ export function dateAt(
  * be two days or none: what needs the day says so.
  */
 export function dayAt(dates: HiveCells | null, i: number, writing: DateWriting): number | null {
-  checkSingle([dates]);
   const cell = dates?.cell(i);
   if (typeof cell === "number" && !isBlankOrZero(cell)) return Math.floor(cell);
   if (typeof cell !== "string") return null;

@@ -71,7 +71,6 @@ function listedHives(sheet: YardSheet, contract: Contract, single: boolean): Lis
     sheet.column("pallet"),
     sheet.column("date"),
   ];
-  checkSingle([lots, pallets]);
   if (pallets === null && !single) {
     throw new Refusal(
       'the sheet has no pallet column: give one headed "Pallet", or 1 as on_pallet to move single hives',

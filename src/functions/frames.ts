@@ -21,12 +21,3 @@ export function boxFrames(
     return sizes.named(0, 0, () => frameOf(String(name)));
   });
 }
-
-/** Remembers what was worked out for each contract: thousands of hives go under a few. */
-export function onceEach<K, V>(work: (key: K) => V): (key: K) => V {
-  const known = new Map<K, V>();
-  return (key) => {
-    if (!known.has(key)) known.set(key, work(key));
-    return known.get(key)!;
-  };
-}

@@ -12,7 +12,14 @@ import type { Cell } from "./cells.js";
 export type FigureKind = "count" | "frames" | "percent" | "money" | "text";
 
 /** A line on a lot: what it is, its figure, what is to be known of it, and of what kind it is. */
-export type LotLine = [label: string, figure: Cell, remark: string, kind: FigureKind];
+export type LotLine = [
+  label: string,
+  figure: Cell,
+  remark: string,
+  kind: FigureKind,
+  /** Among the few lines that say in short what comes of the lot. */
+  inShort?: "in short",
+];
 
 /**
  * What the opened hives come to under the contract, up to whether it is met.
@@ -23,11 +30,11 @@ export function countLines(contract: Contract, lot: Lot, leftOut: string): LotLi
   const count = countLot(contract, lot);
   return [
     ["Hives in the lot", lot.size, "", "count"],
-    ["Hives opened", count.opened, joined(openedRemark(lot, count), leftOut), "count"],
+    ["Hives opened", count.opened, joined(openedRemark(lot, count), leftOut), "count", "in short"],
     ["Dead-outs", count.deadOuts, "", "count"],
     ["Hives under the minimum", count.under, underRemark(contract), "count"],
-    ["Average frames", count.average ?? "", averageRemark(contract, count), "frames"],
-    ["By the contract", count.met ? "met" : "not met", reason(contract, count), "text"],
+    ["Average frames", count.average ?? "", averageRemark(contract, count), "frames", "in short"],
+    ["By the contract", count.met ? "met" : "not met", reason(contract, count), "text", "in short"],
   ];
 }
 

@@ -2,7 +2,7 @@ import { firstOf, rowsHave } from "../core/listing.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import { CellError } from "./cells.js";
-import { onceEach } from "./frames.js";
+import { onceEach } from "./once-each.js";
 import type { HiveCells } from "./hive-cells.js";
 import type { YardSheet } from "./yard-sheet.js";
 

@@ -109,12 +109,20 @@ export function LOT_PAY(
     }
     const contract = contractNamed(terms, name);
     const { lot, leftOut } = lotOfSheet(yard, contract, lotName, size);
-    return settlement(contract, lot, delivered, leftOut);
+    const { headings, lines } = settlement(contract, lot, delivered, leftOut);
+    return [headings, ...lines.map(({ cells }) => cells)];
   });
 }
 
+/** A line of a settlement: label, quantity, rate, amount. */
+export interface SettlementLine {
+  readonly cells: Cell[];
+  /** What is paid in the end: the total, and what a deposit leaves of it. */
+  readonly isSum: boolean;
+}
+
 /**
- * The lines of a settlement under their headings: line, quantity, rate, amount.
+ * The lines of a settlement under their headings.
  *
  * @param leftOut - what is to be said of rows of the sheet that are no hives, where nothing else says it
  */
@@ -123,33 +131,40 @@ export function settlement(
   lot: Lot,
   delivered: number | null,
   leftOut = "",
-): Cell[][] {
+): { headings: Cell[]; lines: SettlementLine[] } {
   const pay = lotPay(contract, lot, delivered);
   const { deposit: percent, balanceDays: days, currency } = contract;
   const due = days > 0 ? `, due ${plural(days, "day")} after the inspection` : "";
   const balance = pay.balance < 0 ? "balance, to be paid back" : `balance${due}`;
-  return [
-    ["Settlement", "Quantity", "Rate", currency === "" ? "Amount" : `Amount, ${currency}`],
-    ["hives agreed", lot.size, "", ""],
-    ...(delivered === null ? [] : [["hives delivered", delivered, "", ""]]),
-    ["hives opened", lot.hives.length, "", ""],
-    ...(leftOut === "" ? [] : [[leftOut, "", "", ""]]),
-    ...pay.lines.map(({ label, quantity, rate, amount }) =>
-      quantity === 0 && rate === 0 ? [label, "", "", amount] : [label, quantity, rate, amount],
-    ),
-    ["total", "", "", pay.total],
-    ...(percent === 0
-      ? []
-      : [
-          [
-            `less deposit, ${percent} % of what was agreed`,
-            percent / 100,
-            pay.agreed,
-            0 - pay.deposit,
-          ],
-          [balance, "", "", pay.balance],
-        ]),
-  ];
+  const line = (...cells: Cell[]): SettlementLine => ({ cells, isSum: false });
+  const sum = (label: string, amount: number): SettlementLine => ({
+    cells: [label, "", "", amount],
+    isSum: true,
+  });
+  const deposit = `less deposit, ${percent} % of what was agreed`;
+  return {
+    headings: [
+      "Settlement",
+      "Quantity",
+      "Rate",
+      currency === "" ? "Amount" : `Amount, ${currency}`,
+    ],
+    lines: [
+      line("hives agreed", lot.size, "", ""),
+      ...(delivered === null ? [] : [line("hives delivered", delivered, "", "")]),
+      line("hives opened", lot.hives.length, "", ""),
+      ...(leftOut === "" ? [] : [line(leftOut, "", "", "")]),
+      ...pay.lines.map(({ label, quantity, rate, amount }) =>
+        quantity === 0 && rate === 0
+          ? line(label, "", "", amount)
+          : line(label, quantity, rate, amount),
+      ),
+      sum("total", pay.total),
+      ...(percent === 0
+        ? []
+        : [line(deposit, percent / 100, pay.agreed, 0 - pay.deposit), sum(balance, pay.balance)]),
+    ],
+  };
 }
 
 export const hivePayFunction: SheetFunction = {

@@ -28,12 +28,22 @@ export interface StatementRow {
   readonly cells: readonly Placed[];
   /** Lines of text that its fullest cell needs: merged cells do not find their height themselves. */
   readonly lines: number;
+  /** Among the few rows that say in short what comes of the lot. */
+  readonly isInShort?: true;
 }
 
 /** A part of a statement under its heading. */
 export interface Section {
   readonly heading: string;
   readonly rows: readonly StatementRow[];
+}
+
+/** What comes of the lot in short: the rows that say it, each section's under its heading. */
+export function outcomeOf({ settlement }: Statement): Section[] {
+  return settlement.flatMap(({ heading, rows }) => {
+    const told = rows.filter(({ isInShort }) => isInShort);
+    return told.length > 0 ? [{ heading, rows: told }] : [];
+  });
 }
 
 /** Bars of the hives opened, strongest first, and a level line for each threshold. */

@@ -45,6 +45,11 @@ export function labelled(
   return [row(style, [0, 4, label], [4, 4, figure]), ...below];
 }
 
+/** The same rows, told among the few that say in short what comes of the lot. */
+export function inShort(...rows: readonly StatementRow[]): StatementRow[] {
+  return rows.map((row) => ({ ...row, isInShort: true }));
+}
+
 /** A label, and beside it all the room that is left. */
 export function fact(label: string, value: StatementCell | string): StatementRow {
   return row("plain", [0, 3, label], [3, 5, value, "left"]);

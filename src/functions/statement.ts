@@ -18,6 +18,7 @@ import {
   count,
   fact,
   frames,
+  inShort,
   labelled,
   LINE,
   row,
@@ -52,9 +53,6 @@ export interface StatementAsk {
 }
 
 const CONFIDENCE = 95;
-
-/** Headings of the sections that say what comes of the lot. */
-export const OUTCOME = { contract: "By the contract", sure: "How sure", pay: "Pay" } as const;
 
 /**
  * The statement on a lot for a grower: what LOT, LOT_PAY, LOT_CHANCE and YARD_COLUMNS say of it, put
@@ -150,7 +148,7 @@ function contractSection(contract: Contract, lot: Lot, leftOut: string): Section
   const seen = [...grades].filter(([, hives]) => hives > 0);
   const lines = countLines(contract, lot, leftOut);
   return section(
-    OUTCOME.contract,
+    "By the contract",
     ...lines.slice(0, -1).flatMap((line) => ofLine(contract, line)),
     ...(asked > 0
       ? labelled("Share opened", { kind: "percent", value: share }, `${asked} % asked${fewer}`)
@@ -168,10 +166,12 @@ function sureSection(contract: Contract, lot: Lot): Section {
   const left = lot.size - lot.hives.length;
   const none = left === 0 ? "none left: every hive of the lot was opened" : "";
   return section(
-    OUTCOME.sure,
-    ...labelled("Hives not opened", count(left), none),
-    ...sureLines(contract, lot, CONFIDENCE).flatMap((line) => ofLine(contract, line)),
-    ...(left > 0 && contract.averageFrames > 0 ? chanceRows(contract, lot) : []),
+    "How sure",
+    ...inShort(
+      ...labelled("Hives not opened", count(left), none),
+      ...sureLines(contract, lot, CONFIDENCE).flatMap((line) => ofLine(contract, line)),
+      ...(left > 0 && contract.averageFrames > 0 ? chanceRows(contract, lot) : []),
+    ),
   );
 }
 
@@ -192,19 +192,17 @@ function chanceCell(chance: number): StatementCell | string {
   return { kind: "percent", value: chance };
 }
 
-/** Lines with these words are what is paid in the end. */
-const SUMS = /^(?:total|balance)/;
-
 function paySection(contract: Contract, lot: Lot, delivered: number | null, days: Days): Section {
   if (!saysFees(contract)) {
     if (delivered !== null) throw new Refusal("delivered: the contract gives no fee to settle");
-    return section(OUTCOME.pay, sentence("The contract gives no fee: nothing is settled here."));
+    const none = sentence("The contract gives no fee: nothing is settled here.");
+    return section("Pay", ...inShort(none));
   }
-  const [headings = [], ...lines] = settlement(contract, lot, delivered);
+  const { headings, lines } = settlement(contract, lot, delivered);
   const paidBack = lotPay(contract, lot, delivered).balance < 0;
   const due = days !== null && contract.balanceDays > 0 && !paidBack;
   return section(
-    OUTCOME.pay,
+    "Pay",
     row(
       "headings",
       ...placed(headings.map(String)).map(([column, span, text]): Piece => [
@@ -214,17 +212,18 @@ function paySection(contract: Contract, lot: Lot, delivered: number | null, days
         column === 0 ? "left" : "right",
       ]),
     ),
-    ...lines.map(([label, quantity, rate, amount]) =>
-      row(
-        SUMS.test(String(label)) ? "strong" : "plain",
+    ...lines.flatMap(({ cells: [label, quantity, rate, amount], isSum }) => {
+      const line = row(
+        isSum ? "strong" : "plain",
         ...placed([
           String(label),
           number(Number.isInteger(quantity) ? "count" : "quantity", quantity),
           number("rate", rate),
           number("money", amount),
         ]),
-      ),
-    ),
+      );
+      return isSum ? inShort(line) : [line];
+    }),
     ...(due
       ? [row("plain", ...placed(["due on", "", "", date(days[1] + contract.balanceDays)]))]
       : []),
@@ -271,7 +270,12 @@ const UNDER_HEADING: Readonly<Record<string, string>> = {
   "How sure": "The whole lot",
 };
 
-function ofLine(
+function ofLine(contract: Contract, line: LotLine, style?: "strong"): StatementRow[] {
+  const rows = rowsOfLine(contract, line, style);
+  return line[4] === "in short" ? inShort(...rows) : rows;
+}
+
+function rowsOfLine(
   contract: Contract,
   [name, figure, remark, kind]: LotLine,
   style?: "strong",

@@ -8,7 +8,7 @@ import { contractWith, leavesHives, leavesReading } from "../core/what-if.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
-import { onceEach } from "./frames.js";
+import { onceEach } from "./once-each.js";
 import { lotInSheet } from "./lot-sheet.js";
 import { block, number, text } from "./parameters.js";
 

@@ -14,7 +14,7 @@ import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { yardColumns } from "../core/yard-columns.js";
 import { isBlankOrZero } from "./cells.js";
-import { onceEach } from "./frames.js";
+import { onceEach } from "./once-each.js";
 import { HiveCells } from "./hive-cells.js";
 import { checkStoresUnit, storesUnitFor } from "./stores-unit.js";
 import { labelOfSums } from "./sum-rows.js";

@@ -302,7 +302,6 @@ export const texts = {
     paper: "Paper",
     papers: { letter: "Letter", a4: "A4" },
     preview: "What it will say",
-    hives: "Hives opened",
     wholeNumber: (label: string, given: string) =>
       `${label}: a whole number from 1 on was expected, not “${given}”.`,
     cannot: (why: string) => `No statement yet: ${why}.`,

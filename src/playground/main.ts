@@ -75,38 +75,36 @@ async function mayLeave(): Promise<boolean> {
 
 /** Shows a file that can be read, once the user has let go of what is open. */
 async function open(ready: () => Readied | Promise<Readied>): Promise<void> {
-  enable(false);
-  try {
-    const readied = await ready();
-    const { name } = readied.file;
-    if (!(await mayLeave())) return void say(texts.ready);
-    const { openSession } = await import("./session.js");
-    const opened = await openSession(grid, readied);
-    session?.close();
-    session = opened;
-    unmount();
-    unmount = mount(byId("pane"), {
-      workbook: session.workbook,
-      version: packageJson.version,
-      functions: Promise.resolve(describedFunctions),
-    });
-    byId("file").textContent = name;
-    session.grid.onSelectionChange(() => {
-      if (session && !isBusy) say(why.of(session.grid) ?? texts.ready);
-    });
-    say(`${texts.opened(name)} ${texts.ready}`);
-  } finally {
-    enable(true);
-  }
+  const readied = await ready();
+  const { name } = readied.file;
+  if (!(await mayLeave())) return void say(texts.ready);
+  const { openSession } = await import("./session.js");
+  // Ids of sheets come again in another file.
+  why.forget();
+  const opened = await openSession(grid, readied);
+  session?.close();
+  session = opened;
+  unmount();
+  unmount = mount(byId("pane"), {
+    workbook: session.workbook,
+    version: packageJson.version,
+    functions: Promise.resolve(describedFunctions),
+  });
+  byId("file").textContent = name;
+  session.grid.onSelectionChange(() => {
+    if (session && !isBusy) say(why.of(session.grid) ?? texts.ready);
+  });
+  say(`${texts.opened(name)} ${texts.ready}`);
 }
 
 async function save(): Promise<void> {
-  if (!session) return;
+  const saving = session;
+  if (!saving) return;
   say(texts.calculating);
   await new Promise(requestAnimationFrame);
-  const { bytes, losses, notCalculated } = await session.write();
-  const moved = session.movedSheets();
-  const notKept = session.notKept();
+  const { bytes, losses, notCalculated } = await saving.write();
+  const moved = saving.movedSheets();
+  const notKept = saving.notKept();
   const failed = notCalculated.map((r) => `${r.sheet}!${r.address}: ${r.text}`);
   const said: Said[] = [
     ...(losses.length > 0 ? [{ above: texts.losses, list: losses }] : []),
@@ -119,9 +117,9 @@ async function save(): Promise<void> {
     texts.cancel,
   ]);
   if (!isWanted) return void say(texts.ready);
-  const name = `${fileName(session.file.name.replace(/\.xlsx$/i, ""))}-calculated.xlsx`;
+  const name = `${fileName(saving.file.name.replace(/\.xlsx$/i, ""))}-calculated.xlsx`;
   download(bytes, name);
-  session.saved();
+  saving.saved();
   say(texts.saved(name));
 }
 
@@ -130,9 +128,11 @@ function firstOf(list: readonly string[]): string[] {
   return list.length > few.length ? [...few, texts.more(list.length - few.length)] : few;
 }
 
-/** Says what a step was refused for, and goes on with what is open. */
+/** One step at a time: says what it was refused for, and goes on with what is open. */
 async function guarded(step: () => Promise<void>): Promise<void> {
+  const pressed = document.activeElement;
   isBusy = true;
+  enable(false);
   try {
     await step();
   } catch (error) {
@@ -140,6 +140,8 @@ async function guarded(step: () => Promise<void>): Promise<void> {
     say(error instanceof Problem ? message : texts.fault(message));
   } finally {
     isBusy = false;
+    enable(session !== null);
+    if (pressed instanceof HTMLButtonElement) pressed.focus();
   }
 }
 

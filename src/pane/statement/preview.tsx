@@ -1,8 +1,11 @@
 import { Fragment } from "preact";
-import { OUTCOME } from "../../functions/statement.js";
-import type { Statement, StatementCell, StatementRow } from "../../functions/statement-model.js";
+import {
+  outcomeOf,
+  type Statement,
+  type StatementCell,
+  type StatementRow,
+} from "../../functions/statement-model.js";
 import { localised, shownDay } from "../shown.js";
-import { texts } from "../texts.js";
 
 interface Props {
   readonly statement: Statement;
@@ -11,32 +14,19 @@ interface Props {
 
 /** The lines of a statement that matter most, as they will be printed. */
 export function Preview({ statement, sign }: Props) {
-  const { settlement, hives, moneyDecimals } = statement;
-  const shown = (row: StatementRow): string => lineOf(row, sign, moneyDecimals);
+  const shown = (row: StatementRow): string => lineOf(row, sign, statement.moneyDecimals);
   return (
     <dl class="verdict" aria-live="polite">
-      <dt>{texts.statement.hives}</dt>
-      {/* Under their headings. */}
-      <dd>{hives.rows.length - 1}</dd>
-      {Object.values(OUTCOME).map((heading) => {
-        const rows = settlement.find((section) => section.heading === heading)?.rows ?? [];
-        const told = heading === OUTCOME.sure ? rows : rows.filter(isTold);
-        return (
-          <Fragment key={heading}>
-            <dt>{heading}</dt>
-            {told.map((row, i) => (
-              <dd key={i}>{shown(row)}</dd>
-            ))}
-          </Fragment>
-        );
-      })}
+      {outcomeOf(statement).map(({ heading, rows }) => (
+        <Fragment key={heading}>
+          <dt>{heading}</dt>
+          {rows.map((row, i) => (
+            <dd key={i}>{shown(row)}</dd>
+          ))}
+        </Fragment>
+      ))}
     </dl>
   );
-}
-
-/** The verdict and the sums, or the sentence that stands for them. */
-function isTold({ style }: StatementRow): boolean {
-  return style === "strong" || style === "note";
 }
 
 function lineOf({ cells }: StatementRow, sign: "." | ",", moneyDecimals: number): string {

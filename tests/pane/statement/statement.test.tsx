@@ -34,7 +34,7 @@ describe("the view of the statement", () => {
     set(view, "size", "160");
     await vi.waitFor(() => expect(preview(view)).toContain("Hives not opened: 140"));
     expect(preview(view)).toMatch(
-      /^Hives opened20By the contractMet or not: met; .*average is 8.97/,
+      /^By the contractHives opened: 20; .*Average frames: 8.97; .*Met or not: met; .*average is 8.97/,
     );
     expect(preview(view)).toContain("How sureHives not opened: 140");
     expect(preview(view)).toContain("Chance that the whole lot's average is met");
@@ -72,7 +72,7 @@ describe("the view of the statement", () => {
     expect(view.page.body.textContent).not.toContain("all hives of the sheet");
     set(view, "contract", "standard /  / Almond Board of California", "change");
     await vi.waitFor(() => expect(preview(view)).toContain("The contract gives no fee"));
-    expect(preview(view)).toMatch(/^Hives opened20/);
+    expect(preview(view)).toMatch(/^By the contractHives opened: 20/);
     expect(view.page.body.textContent).toContain("your signed contract comes first");
     expect((await press(view)).sentence).toContain(", Statement Coast 2.");
   });
