@@ -119,10 +119,18 @@ export const texts = {
     noneCounts: "no hive counts in the average",
     under: (under: number, opened: number) =>
       `${under} of ${plural(opened, "hive")} under the minimum`,
+    underForgiven: (isForgiven: boolean) => (isForgiven ? ": forgiven" : ": too many"),
+    underAre: (remark: string) => ` (${remark})`,
     howSure: "How sure",
     interval: (low: string, high: string) =>
       `The whole lot’s average lies from ${low} to ${plural(high, "frame")}, 95 %.`,
-    chance: (percent: string) => `Chance that the whole lot reaches what is asked: ${percent} %.`,
+    chance: (percent: string) =>
+      `Chance that the whole lot’s average reaches what is asked: ${percent} %.`,
+    chanceAlone: (isForgiven: boolean) =>
+      "It is of the average alone" +
+      (isForgiven
+        ? ", not of the hives under the minimum."
+        : ": by the hives opened the load is rejected for those under the minimum."),
     allOpened: "Every hive was opened: the average is the lot’s own, as judged by eye.",
     hives: "Hives opened, by grade",
     pay: "Pay",
@@ -133,7 +141,7 @@ export const texts = {
     aheadLabel: (date: string, middle: string, low: string, high: string) =>
       `Forecast of the lot’s average: ${plural(middle, "frame")} on ${date}, nine in ten from ${low} to ${high}`,
     aheadRow: (date: string, middle: string, low: string, high: string, chance: string) =>
-      `${date}: ${plural(middle, "frame")} (${low} to ${high})${chance === "" ? "" : `, chance to meet it ${chance} %`}`,
+      `${date}: ${plural(middle, "frame")} (${low} to ${high})${chance === "" ? "" : `, chance of the average asked ${chance} %`}`,
     aheadHow:
       "From today’s bees and brood. The band holds nine lots in ten of field studies from March to " +
       "October, none of them of pollination loads; eggs not laid yet are left out.",
