@@ -109,6 +109,7 @@ export const texts = {
       `Frames of bees of ${plural(hives, "hive")}, with the contract’s thresholds`,
     bar: (hives: number, from: number) =>
       `${plural(hives, "hive")} from ${from} to under ${plural(from + 1, "frame")}`,
+    handle: (name: string, frames: number) => `${name}: ${plural(frames, "frame")}`,
     framesOf: (frames: number) => plural(frames, "frame"),
     byContract: "By the contract",
     met: "met",

@@ -1,5 +1,6 @@
 import { useRef } from "preact/hooks";
 import { texts } from "../texts.js";
+import { gripsOf, type Grip } from "./grips.js";
 import { binsOf } from "./judging.js";
 import type { Threshold } from "./thresholds.js";
 
@@ -26,6 +27,10 @@ export function Histogram({ frames, thresholds, move }: Props) {
   const highest = Math.max(1, ...bins);
   const x = (value: number) => (value / most) * WIDTH;
   const floor = thresholds.length * LINE + BARS + LINE;
+  const grips = gripsOf(
+    asked.map((value) => x(value)),
+    { line: LINE, floor, reach: 12, near: 8 },
+  );
   const height = (count: number) => (count / highest) * BARS;
   const framesAt = (clientX: number): number => {
     const { left, width } = svg.current!.getBoundingClientRect();
@@ -70,6 +75,7 @@ export function Histogram({ frames, thresholds, move }: Props) {
           x={x(threshold.frames)}
           y={(i + 1) * LINE - 3}
           floor={floor}
+          grip={grips[i]!}
           most={most}
           framesAt={framesAt}
           move={(value) => move(threshold.label, value)}
@@ -84,16 +90,18 @@ interface HandleProps {
   readonly x: number;
   readonly y: number;
   readonly floor: number;
+  readonly grip: Grip;
   readonly most: number;
   readonly framesAt: (clientX: number) => number;
   readonly move: (frames: number) => void;
 }
 
 function Handle({
-  threshold: { label, short, frames },
+  threshold: { short, frames },
   x,
   y,
   floor,
+  grip: { left, right, stretches, knob },
   most,
   framesAt,
   move,
@@ -116,7 +124,7 @@ function Handle({
       class="handle"
       role="slider"
       tabindex={0}
-      aria-label={label}
+      aria-label={short}
       aria-valuemin={STEP}
       aria-valuemax={most}
       aria-valuenow={frames}
@@ -131,9 +139,12 @@ function Handle({
         if (event.currentTarget.hasPointerCapture(event.pointerId)) move(framesAt(event.clientX));
       }}
     >
-      {/* From its own name down, so that of several at one place each can be taken hold of. */}
-      <rect class="grip" x={x - 12} width="24" y={y - LINE + 3} height={floor - y + LINE - 3} />
+      <title>{t.handle(short, frames)}</title>
+      {stretches.map(([top, bottom]) => (
+        <rect class="grip" x={left} width={right - left} y={top} height={bottom - top} key={top} />
+      ))}
       <line x1={x} x2={x} y1={y} y2={floor} />
+      <circle class="knob" cx={x} cy={knob} r="4" />
       <text x={x > WIDTH / 2 ? x - 3 : x + 3} y={y} text-anchor={x > WIDTH / 2 ? "end" : "start"}>
         {short}
       </text>

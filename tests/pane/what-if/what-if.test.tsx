@@ -80,17 +80,17 @@ describe("the view of what if", () => {
     // Mean of the nine of 6 and over, (10+9+8+8+7+7+6+11+9)/9 = 8.33: met at 8, not met at 8.5.
     expect(verdict(drawn)).toContain("met: average 8.33 of 8 frames asked");
     // An attribute of SVG counts only in small letters, and without it no key reaches the handle.
-    expect(slider(drawn, "average frames").getAttribute("tabindex")).toBe("0");
+    expect(slider(drawn, "average").getAttribute("tabindex")).toBe("0");
     for (const _ of [1, 2]) {
       const key = new drawn.window.KeyboardEvent("keydown", { key: "ArrowRight", bubbles: true });
-      const now = slider(drawn, "average frames").getAttribute("aria-valuenow");
-      slider(drawn, "average frames").dispatchEvent(key);
+      const now = slider(drawn, "average").getAttribute("aria-valuenow");
+      slider(drawn, "average").dispatchEvent(key);
       await vi.waitFor(() =>
-        expect(slider(drawn, "average frames").getAttribute("aria-valuenow")).not.toBe(now),
+        expect(slider(drawn, "average").getAttribute("aria-valuenow")).not.toBe(now),
       );
     }
     await vi.waitFor(() => expect(verdict(drawn)).toContain("not met: average 8.33 of 8.5"));
-    expect(slider(drawn, "average frames").getAttribute("aria-valuetext")).toBe("8.5 frames");
+    expect(slider(drawn, "average").getAttribute("aria-valuetext")).toBe("8.5 frames");
     expect(book.snapshot()).toEqual(before);
   });
 
@@ -107,6 +107,16 @@ describe("the view of what if", () => {
     await vi.waitFor(() => expect(book.entry("Terms", 4, 1)).toBe(9));
     await book.write(drawn.said.at(-1)!.undo);
     expect(book.snapshot()).toEqual(before);
+  });
+
+  it("tells handles on one place apart, by name and by where they are taken hold of", async () => {
+    const drawn = await open();
+    type(drawn, "what-if-grade-1-frames", "8");
+    await vi.waitFor(() => expect(slider(drawn, "Prime").getAttribute("aria-valuenow")).toBe("8"));
+    const knobOf = (name: string) => slider(drawn, name).querySelector("circle")!;
+    expect(knobOf("Prime").getAttribute("cx")).toBe(knobOf("average").getAttribute("cx"));
+    const heights = ["average", "Prime"].map((name) => Number(knobOf(name).getAttribute("cy")));
+    expect(heights[0]).toBeLessThan(heights[1]!);
   });
 
   it("says what is wrong where a threshold or the lot's size is none", async () => {
