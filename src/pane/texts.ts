@@ -175,13 +175,19 @@ export const texts = {
       bees: "frames of bees",
       "seams above": "seams from above",
       "seams below": "seams from below",
-      brood: "combs with brood",
+      brood: "brood",
       "brood cover": "percent of brood",
       queen: "laying queen",
       stores: "stores",
       contract: "contract",
       notes: "notes",
     } as Readonly<Record<string, string>>,
+    broodAs: {
+      covered: "Counted as combs that hold brood, with their percent.",
+      combs:
+        "Counted as combs that hold brood; their full frames are not known without their percent.",
+      contract: "Counted as the contract counts brood: in full frames, or in combs that hold it.",
+    },
     yours: "your own, left alone",
     say: "say what it holds…",
     asked: {
