@@ -7,6 +7,7 @@ import { rangeName } from "./address.js";
 import { Choice } from "./choice.js";
 import { choicesOf, contractKey } from "./columns/contracts.js";
 import { lotsOf } from "./columns/lots.js";
+import { rowsNamed } from "./columns/rows-named.js";
 import { keyOf, readSheets } from "./columns/yard.js";
 import { sentenceOf, usePane, useWatched } from "./context.js";
 import type { Workbook } from "./port.js";
@@ -96,7 +97,9 @@ export function StatementView() {
       {choice.kind === "standard" && <p class="quiet">{texts.columns.standardCaution}</p>}
       <Fields wish={wish} change={(part) => setWish((before) => ({ ...before, ...part }))} />
       <h2>{t.preview}</h2>
-      {typeof preview === "string" && <p class="error">{t.cannot(preview)}</p>}
+      {typeof preview === "string" && (
+        <p class="error">{t.cannot(preview) + rowsNamed(yard, preview)}</p>
+      )}
       {preview !== null && typeof preview !== "string" && (
         <Preview statement={preview} sign={sign} />
       )}

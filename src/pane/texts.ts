@@ -223,6 +223,8 @@ export const texts = {
     left: "Left as they are, since they could mean two things or nothing:",
     leftCell: (cell: string, holds: string, why: string) => `${cell}, ${holds}: ${why}`,
     more: (count: number) => `and ${count} more`,
+    rowsFrom: (row: number) =>
+      `(Rows are counted from the headings as row 1, which stand in row ${row} of the sheet.)`,
     add: "Columns to add",
     contract: "Under the contract",
     contracts: {

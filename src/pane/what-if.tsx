@@ -5,6 +5,7 @@ import { hivesListed, looksOfSheet } from "../functions/lot-sheet.js";
 import { CellError } from "../functions/cells.js";
 import { Choice } from "./choice.js";
 import { lotsOf } from "./columns/lots.js";
+import { rowsNamed } from "./columns/rows-named.js";
 import { keyOf, readSheets } from "./columns/yard.js";
 import { columnOf } from "./contract/changes.js";
 import { draftOf, faultsOf, type Draft } from "./contract/draft.js";
@@ -164,7 +165,7 @@ export function WhatIf() {
       <p class="quiet" id="what-if-size-how">
         {t.sizeHow}
       </p>
-      {typeof looks === "string" && <p class="error">{looks}</p>}
+      {typeof looks === "string" && <p class="error">{looks + rowsNamed(yard, looks)}</p>}
       {Array.isArray(looks) && (
         <Histogram
           frames={framesOf(looks)}
@@ -184,7 +185,7 @@ export function WhatIf() {
           />
         ))}
       </div>
-      {typeof result === "string" && <p class="error">{result}</p>}
+      {typeof result === "string" && <p class="error">{result + rowsNamed(yard, result)}</p>}
       {result !== null && typeof result !== "string" && current !== null && (
         <>
           <Verdict judged={result} contract={current} size={all} opened={opened} sign={sign} />

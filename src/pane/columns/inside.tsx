@@ -15,6 +15,7 @@ import {
   rowColumns,
   rowResults,
 } from "./row-formulas.js";
+import { rowsNamed } from "./rows-named.js";
 import { inTheWay, spillArguments, spillResult } from "./spill.js";
 import { rowNumber } from "./yard.js";
 
@@ -38,7 +39,8 @@ export function Inside({ sheets, yard, choice, contract, columns }: Asked) {
 
   const whole = spillResult(spillArguments(yard, choice, names, own));
   const fault = whole[0]![0];
-  if (fault instanceof CellError) return <p class="error">{t.cannot(fault.message)}</p>;
+  if (fault instanceof CellError)
+    return <p class="error">{t.cannot(fault.message) + rowsNamed(yard, fault.message)}</p>;
   const chosen = names.map((name) => possible.get(name)!);
   const differing = differingRows(yard, chosen, whole).map((i) => rowNumber(yard, i));
   const found =

@@ -110,6 +110,28 @@ describe("a yard sheet as it is kept", () => {
   });
 });
 
+describe("rows that a function names", () => {
+  const withNote = (above: readonly (readonly Entry[])[]): readonly (readonly Entry[])[] => [
+    ...above,
+    ["Hive", "Frames of bees"],
+    ["A1", "often"],
+    ["A2", 7],
+  ];
+  const COUNTED = "counted from the headings as row 1, which stand in row 3 of the sheet";
+
+  it("are said to be counted from the headings where the sheet counts otherwise", async () => {
+    const title = [
+      ["North yard", ""],
+      ["", ""],
+    ];
+    const { page } = await drawn(workbookOf(withNote(title)));
+    await vi.waitFor(() => expect(text(page)).toContain(COUNTED));
+    const plain = await drawn(workbookOf(withNote([])));
+    await vi.waitFor(() => expect(text(plain.page)).toContain("row 2"));
+    expect(text(plain.page)).not.toContain("counted from the headings as");
+  });
+});
+
 describe("a column of brood", () => {
   // As docs/yard-sheet.md and YARD_COLUMNS have it.
   it.each([

@@ -241,6 +241,18 @@ describe("the view of what if", () => {
     );
   });
 
+  it("says how a row is counted that cannot be read", async () => {
+    const yard = [["North"], ...YARD.map((row) => [...row])];
+    yard[2]![3] = "often";
+    const book = new MemoryWorkbook({ Yard: yard, Terms: TERMS }, named(10));
+    const drawn = await draw(WhatIf, book);
+    await vi.waitFor(() =>
+      expect(drawn.page.querySelector(".error")?.textContent).toMatch(
+        /row 2: .*counted from the headings as row 1, which stand in row 2 of the sheet\.\)/,
+      ),
+    );
+  });
+
   it("follows the sheet", async () => {
     const book = workbook();
     const drawn = await open(book);
