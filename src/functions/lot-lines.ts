@@ -56,7 +56,8 @@ function openedRemark({ hives, size }: Lot, { opened }: LotCount): string {
   return `${percent(opened / size)} of the lot${on}`;
 }
 
-function underRemark(contract: Contract): string {
+/** Which hives those under the minimum are, and what the contract does with them. */
+export function underRemark(contract: Contract): string {
   const does = {
     "left out": "left out of the average",
     counted: "counted in the average",

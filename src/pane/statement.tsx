@@ -4,6 +4,7 @@ import { Choice } from "./choice.js";
 import { choicesOf, contractKey } from "./columns/contracts.js";
 import { lotsOf } from "./columns/lots.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
+import { rowsNamed } from "./columns/rows-named.js";
 import { readSheets } from "./columns/yard.js";
 import { usePane } from "./context.js";
 import { NotRead } from "./not-read.js";
@@ -87,7 +88,9 @@ export function StatementView() {
       {choice.kind === "standard" && <p class="quiet">{texts.columns.standardCaution}</p>}
       <Fields wish={wish} change={(part) => setWish((before) => ({ ...before, ...part }))} />
       <h2>{t.preview}</h2>
-      {preview !== null && "why" in preview && <p class="error">{t.cannot(preview.why)}</p>}
+      {preview !== null && "why" in preview && (
+        <p class="error">{t.cannot(preview.why) + rowsNamed(yard, preview.why)}</p>
+      )}
       {preview !== null && "value" in preview && <Preview statement={preview.value} sign={sign} />}
       <p class="quiet">{t.caution}</p>
       <WriteButton main disabled={preview === null || "why" in preview} press={make}>

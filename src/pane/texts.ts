@@ -125,10 +125,18 @@ export const texts = {
     noneCounts: "no hive counts in the average",
     under: (under: number, opened: number) =>
       `${under} of ${plural(opened, "hive")} under the minimum`,
+    underForgiven: (isForgiven: boolean) => (isForgiven ? ": forgiven" : ": too many"),
+    underAre: (remark: string) => ` (${remark})`,
     howSure: "How sure",
     interval: (low: string, high: string) =>
       `The whole lot’s average lies from ${low} to ${plural(high, "frame")}, 95 %.`,
-    chance: (percent: string) => `Chance that the whole lot reaches what is asked: ${percent} %.`,
+    chance: (percent: string) =>
+      `Chance that the whole lot’s average reaches what is asked: ${percent} %.`,
+    chanceAlone: (isForgiven: boolean) =>
+      "It is of the average alone" +
+      (isForgiven
+        ? ", not of the hives under the minimum."
+        : ": by the hives opened the load is rejected for those under the minimum."),
     allOpened: "Every hive was opened: the average is the lot’s own, as judged by eye.",
     hives: "Hives opened, by grade",
     pay: "Pay",
@@ -139,7 +147,7 @@ export const texts = {
     aheadLabel: (date: string, middle: string, low: string, high: string) =>
       `Forecast of the lot’s average: ${plural(middle, "frame")} on ${date}, nine in ten from ${low} to ${high}`,
     aheadRow: (date: string, middle: string, low: string, high: string, chance: string) =>
-      `${date}: ${plural(middle, "frame")} (${low} to ${high})${chance === "" ? "" : `, chance to meet it ${chance} %`}`,
+      `${date}: ${plural(middle, "frame")} (${low} to ${high})${chance === "" ? "" : `, chance of the average asked ${chance} %`}`,
     aheadHow:
       "From today’s bees and brood, as far as the brood of today goes: LOT_FORECAST goes on with the " +
       "laying that you give it. The band holds nine lots in ten of field studies from March to October, " +
@@ -176,13 +184,19 @@ export const texts = {
       bees: "frames of bees",
       "seams above": "seams from above",
       "seams below": "seams from below",
-      brood: "combs with brood",
+      brood: "brood",
       "brood cover": "percent of brood",
       queen: "laying queen",
       stores: "stores",
       contract: "contract",
       notes: "notes",
     } as Readonly<Record<string, string>>,
+    broodAs: {
+      covered: "Counted as combs that hold brood, with their percent.",
+      combs:
+        "Counted as combs that hold brood; their full frames are not known without their percent.",
+      contract: "Counted as the contract counts brood: in full frames, or in combs that hold it.",
+    },
     yours: "your own, left alone",
     say: "say what it holds…",
     asked: {
@@ -218,6 +232,8 @@ export const texts = {
     left: "Left as they are, since they could mean two things or nothing:",
     leftCell: (cell: string, holds: string, why: string) => `${cell}, ${holds}: ${why}`,
     more: (count: number) => `and ${count} more`,
+    rowsFrom: (row: number) =>
+      `(Rows are counted from the headings as row 1, which stand in row ${row} of the sheet.)`,
     add: "Columns to add",
     contract: "Under the contract",
     contracts: {

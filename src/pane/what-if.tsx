@@ -4,6 +4,7 @@ import { hivesListed, looksOfSheet } from "../functions/lot-sheet.js";
 import { Choice } from "./choice.js";
 import { lotsOf } from "./columns/lots.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
+import { rowsNamed } from "./columns/rows-named.js";
 import { readSheets } from "./columns/yard.js";
 import { faultsOf } from "./contract/draft.js";
 import { contractsOf, draftIn } from "./contract/editing.js";
@@ -143,7 +144,9 @@ export function WhatIf() {
       <p class="quiet" id="what-if-size-how">
         {t.sizeHow}
       </p>
-      {found !== null && "why" in found && <p class="error">{found.why}</p>}
+      {found !== null && "why" in found && (
+        <p class="error">{found.why + rowsNamed(yard, found.why)}</p>
+      )}
       {looks !== null && (
         <Histogram
           frames={framesOf(looks)}
@@ -164,7 +167,9 @@ export function WhatIf() {
           />
         ))}
       </div>
-      {result !== null && "why" in result && <p class="error">{result.why}</p>}
+      {result !== null && "why" in result && (
+        <p class="error">{result.why + rowsNamed(yard, result.why)}</p>
+      )}
       {result !== null && "value" in result && current !== null && looks !== null && (
         <>
           <Verdict

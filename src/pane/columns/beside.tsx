@@ -9,6 +9,7 @@ import { WriteButton } from "../write-button.js";
 import type { Asked } from "./adding.js";
 import { usePlace } from "./place.js";
 import { Preview } from "./preview.js";
+import { rowsNamed } from "./rows-named.js";
 import {
   besideOf,
   inTheWay,
@@ -50,7 +51,7 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
       say(sentenceOf(error));
     }
   };
-  if (fault !== null) return <p class="error">{t.cannot(fault)}</p>;
+  if (fault !== null) return <p class="error">{t.cannot(fault) + rowsNamed(yard, fault)}</p>;
   const isInLine = place === null || (place.sheet === own && place.row === yard.place.row);
   return (
     <>

@@ -1,6 +1,6 @@
 import { isDateSerial } from "../../core/date-count.js";
 import { useMemo } from "preact/hooks";
-import type { Role } from "../../core/headings.js";
+import { countsCombsThatHold, type Role } from "../../core/headings.js";
 import type { DateSystem } from "../../core/serial.js";
 import { isBlank } from "../../functions/cells.js";
 import { cellName, columnName } from "../address.js";
@@ -50,6 +50,13 @@ export function Holds({ yard, terms, sign, choices, choose }: Props) {
     if (choices.has(column)) return choices.get(column) ?? YOURS;
     return asked ? ASK : (roles[column] ?? YOURS);
   };
+  const held = yard.headings.map((_, k) =>
+    valueOf(
+      k,
+      questions.find((q) => q.column === k),
+    ),
+  );
+  const broodAs = broodIn(yard.headings, held);
   const addressOf = (column: number) => cellName(yard.place.row, yard.place.column + column);
   return (
     <>
@@ -68,6 +75,8 @@ export function Holds({ yard, terms, sign, choices, choose }: Props) {
             const example = exampleOf(yard, column, sign, roles[column]!, system);
             if (heading === "" && example === "") return null;
             const asked = questions.find((q) => q.column === column);
+            const isAsked = asked !== undefined && !choices.has(column);
+            const isBrood = held[column] === "brood";
             const about = `columns-about-${column}`;
             return (
               <tr key={column}>
@@ -78,8 +87,8 @@ export function Holds({ yard, terms, sign, choices, choose }: Props) {
                 <td>
                   <select
                     aria-label={t.takenForOf(heading || t.noHeading(letter))}
-                    aria-describedby={asked ? about : undefined}
-                    value={valueOf(column, asked)}
+                    aria-describedby={isAsked || isBrood ? about : undefined}
+                    value={held[column]}
                     onChange={(event) => set(column, event.currentTarget.value)}
                   >
                     {asked && <option value={ASK}>{t.say}</option>}
@@ -90,9 +99,14 @@ export function Holds({ yard, terms, sign, choices, choose }: Props) {
                     ))}
                     <option value={YOURS}>{t.yours}</option>
                   </select>
-                  {asked && !choices.has(column) && (
+                  {isAsked && (
                     <span id={about} class="asked">
                       {t.asked[asked.why](heading, roleText(asked.role))}
+                    </span>
+                  )}
+                  {isBrood && (
+                    <span id={about} class="quiet">
+                      {t.broodAs[broodAs]}
                     </span>
                   )}
                 </td>
@@ -116,6 +130,13 @@ export function Holds({ yard, terms, sign, choices, choose }: Props) {
       )}
     </>
   );
+}
+
+/** What the functions take the brood of a sheet for, as they read it row by row. */
+function broodIn(headings: readonly string[], held: readonly string[]): keyof typeof t.broodAs {
+  if (held.includes("brood cover")) return "covered";
+  const isOfCombs = headings.some((h, k) => held[k] === "brood" && countsCombsThatHold(h));
+  return isOfCombs ? "combs" : "contract";
 }
 
 export function roleText(role: Role): string {

@@ -18,6 +18,7 @@ import {
   rowColumns,
   rowResults,
 } from "./row-formulas.js";
+import { rowsNamed } from "./rows-named.js";
 import { inTheWay, spillArguments, spillResult } from "./spill.js";
 import { rowNumber } from "./yard.js";
 
@@ -47,7 +48,8 @@ export function Inside({ sheets, yard, choice, contract, columns }: Asked) {
   if (obstacle !== null) return <p class="error">{t.obstacles[obstacle]}</p>;
   const left = others.map((name) => COLUMNS[name]!.heading).join("; ");
   if (worked === null) return <p class="error">{t.notInside(left)}</p>;
-  if ("fault" in worked) return <p class="error">{t.cannot(worked.fault)}</p>;
+  if ("fault" in worked)
+    return <p class="error">{t.cannot(worked.fault) + rowsNamed(yard, worked.fault)}</p>;
   const { chosen, differing } = worked;
   const found =
     there &&

@@ -2,6 +2,7 @@ import { matchHeadings } from "../../core/headings.js";
 import { CellError } from "../../functions/cells.js";
 import { shownCell, shownName } from "../shown.js";
 import { texts } from "../texts.js";
+import { rowsNamed } from "./rows-named.js";
 import type { Yard } from "./yard.js";
 
 const t = texts.columns;
@@ -21,6 +22,8 @@ export function Preview({ yard, sign, headings, rowAt }: Props) {
   const results = Array.from({ length: Math.min(ROWS, yard.place.rows - 1) }, (_, k) =>
     rowAt(k + 1),
   );
+  const said = results.flat().map((cell) => (cell instanceof CellError ? cell.message : cell));
+  const rows = rowsNamed(yard, ...said);
   return (
     <div class="scroll" role="region" aria-label={t.preview} tabIndex={0}>
       <table>
@@ -50,6 +53,7 @@ export function Preview({ yard, sign, headings, rowAt }: Props) {
           ))}
         </tbody>
       </table>
+      {rows !== "" && <p class="quiet">{rows}</p>}
     </div>
   );
 }

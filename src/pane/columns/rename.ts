@@ -1,3 +1,4 @@
+import { isOneBox, placeOf } from "../../core/boxes.js";
 import {
   BY_BOX,
   countsCombsThatHold,
@@ -133,11 +134,24 @@ function headingFor(
   const isOfCombs = role === "brood" && countsCombsThatHold(old);
   const plain = isOfCombs ? "Brood combs" : HEADING_OF[role]!;
   const frame = BY_BOX.has(role) ? frameOfHeading(old) : null;
-  const framed = `${plain}, ${frame?.name}`;
-  const isTaken = frame !== null && matchHeadings([framed]).roles[0] === role;
+  const isTakenBox = (place: string): boolean =>
+    others.some((other) => placeOf(other) === place && matchHeadings([other]).roles[0] === role);
+  const named = BY_BOX.has(role) ? boxOf(old) : null;
+  const box = named === null || isTakenBox(named) ? null : named;
+  const framed =
+    box === null ? `${plain}, ${frame?.name}` : `${plain.replace("Frames of bees", "Bees")} ${box}`;
+  const isTaken = (box ?? frame) !== null && matchHeadings([framed]).roles[0] === role;
   if (isTaken) return freeName(framed, others);
   // Of several columns that are added up each has to name its box.
   if (!isShared || !BY_BOX.has(role) || others.includes(plain)) return freeName(plain, others);
-  const free = [1, 2, 3, 4, 5, 6].find((n) => !others.includes(`${plain}, box ${n}`));
+  const free = [1, 2, 3, 4, 5, 6].find((n) => !isTakenBox(`box ${n}`));
   return freeName(`${plain}, box ${free ?? 1}`, others);
+}
+
+/** The box that a heading names, in its own words: `top box` of `Top`; null where it names not one. */
+function boxOf(heading: string): string | null {
+  if (!isOneBox(heading)) return null;
+  const place = placeOf(heading).replace(/\bbx\b/, "box");
+  if (/^\d$/.test(place)) return `box ${place}`;
+  return /^(?:box|body|super)$| |\d/.test(place) ? place : `${place} box`;
 }

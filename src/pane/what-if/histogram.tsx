@@ -1,6 +1,7 @@
 import { useRef } from "preact/hooks";
 import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
+import { gripsOf, type Grip } from "./grips.js";
 import { binsOf } from "./judging.js";
 import type { Threshold } from "./thresholds.js";
 
@@ -28,6 +29,10 @@ export function Histogram({ frames, thresholds, sign, move }: Props) {
   const highest = Math.max(1, ...bins);
   const x = (value: number) => (value / most) * WIDTH;
   const floor = thresholds.length * LINE + BARS + LINE;
+  const grips = gripsOf(
+    asked.map((value) => x(value)),
+    { line: LINE, floor, reach: 12, near: 8 },
+  );
   const height = (count: number) => (count / highest) * BARS;
   const framesAt = (clientX: number): number => {
     const { left, width } = svg.current!.getBoundingClientRect();
@@ -73,6 +78,7 @@ export function Histogram({ frames, thresholds, sign, move }: Props) {
           x={x(threshold.frames)}
           y={(i + 1) * LINE - 3}
           floor={floor}
+          grip={grips[i]!}
           most={most}
           framesAt={framesAt}
           move={(value) => move(threshold.label, value)}
@@ -88,17 +94,19 @@ interface HandleProps {
   readonly x: number;
   readonly y: number;
   readonly floor: number;
+  readonly grip: Grip;
   readonly most: number;
   readonly framesAt: (clientX: number) => number;
   readonly move: (frames: number) => void;
 }
 
 function Handle({
-  threshold: { label, short, frames },
+  threshold: { short, frames },
   says,
   x,
   y,
   floor,
+  grip: { left, right, stretches, knob },
   most,
   framesAt,
   move,
@@ -121,7 +129,7 @@ function Handle({
       class="handle"
       role="slider"
       tabindex={0}
-      aria-label={label}
+      aria-label={short}
       aria-valuemin={STEP}
       aria-valuemax={most}
       aria-valuenow={frames}
@@ -136,9 +144,12 @@ function Handle({
         if (event.currentTarget.hasPointerCapture(event.pointerId)) move(framesAt(event.clientX));
       }}
     >
-      {/* From its own name down, so that of several at one place each can be taken hold of. */}
-      <rect class="grip" x={x - 12} width="24" y={y - LINE + 3} height={floor - y + LINE - 3} />
+      <title>{`${short}: ${says}`}</title>
+      {stretches.map(([top, bottom]) => (
+        <rect class="grip" x={left} width={right - left} y={top} height={bottom - top} key={top} />
+      ))}
       <line x1={x} x2={x} y1={y} y2={floor} />
+      <circle class="knob" cx={x} cy={knob} r="4" />
       <text x={x > WIDTH / 2 ? x - 3 : x + 3} y={y} text-anchor={x > WIDTH / 2 ? "end" : "start"}>
         {short}
       </text>

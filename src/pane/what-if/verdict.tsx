@@ -1,5 +1,6 @@
 import { decimalsApart } from "../../core/apart.js";
 import type { Contract } from "../../core/contract.js";
+import { underRemark } from "../../functions/lot-lines.js";
 import { shownChance, shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
 import type { Judged } from "./judging.js";
@@ -19,6 +20,7 @@ export function Verdict({ judged, contract, size, opened, sign }: Props) {
   const { count, sure, chance, pay } = judged;
   const figure = (value: number) => shownNumber(value, sign);
   const asked = contract.averageFrames;
+  const mayReject = contract.underMinimum === "rejects the load";
   return (
     <dl class="verdict" aria-live="polite">
       <dt>{t.byContract}</dt>
@@ -34,8 +36,9 @@ export function Verdict({ judged, contract, size, opened, sign }: Props) {
                   shownNumber(count.average, sign, decimalsApart(count.average, asked)),
                   figure(asked),
                 ),
-          t.under(count.under, count.opened),
+          t.under(count.under, count.opened) + (mayReject ? t.underForgiven(count.underMet) : ""),
         ].join("; ")}
+        {count.under > 0 && <span class="quiet">{t.underAre(underRemark(contract))}</span>}
       </dd>
       <dt>{t.howSure}</dt>
       <dd>
@@ -47,6 +50,7 @@ export function Verdict({ judged, contract, size, opened, sign }: Props) {
               <>{t.interval(figure(sure.low), figure(sure.high))} </>
             )}
             {"value" in chance ? t.chance(shownChance(chance.value)) : chance.why}
+            {"value" in chance && mayReject && ` ${t.chanceAlone(count.underMet)}`}
             {sure.warning !== "" && <span class="quiet"> {sure.warning}.</span>}
           </>
         )}

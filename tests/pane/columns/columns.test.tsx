@@ -125,6 +125,53 @@ describe("a yard sheet as it is kept", () => {
   });
 });
 
+describe("rows that a function names", () => {
+  const withNote = (above: readonly (readonly Entry[])[]): readonly (readonly Entry[])[] => [
+    ...above,
+    ["Hive", "Frames of bees"],
+    ["A1", "often"],
+    ["A2", 7],
+  ];
+  const COUNTED = "counted from the headings as row 1, which stand in row 3 of the sheet";
+
+  it("are said to be counted from the headings where the sheet counts otherwise", async () => {
+    const title = [
+      ["North yard", ""],
+      ["", ""],
+    ];
+    const { page } = await drawn(workbookOf(withNote(title)));
+    await vi.waitFor(() => expect(text(page)).toContain(COUNTED));
+    const plain = await drawn(workbookOf(withNote([])));
+    await vi.waitFor(() => expect(text(plain.page)).toContain("row 2"));
+    expect(text(plain.page)).not.toContain("counted from the headings as");
+  });
+});
+
+describe("a column of brood", () => {
+  // As docs/yard-sheet.md and YARD_COLUMNS have it.
+  it.each([
+    ["Brd", [], "as the contract counts brood: in full frames, or in combs"],
+    ["Brood combs", [], "as combs that hold brood; their full frames are not known"],
+    ["Brd", ["Brood %"], "as combs that hold brood, with their percent"],
+  ] as const)(
+    "is said to be counted as the functions count it: %s %s",
+    async (brood, more, said) => {
+      const cover = more.map(() => 50);
+      const yard: readonly (readonly Entry[])[] = [
+        ["Hive", "Bees", brood, ...more],
+        ["A1", 8, 5, ...cover],
+        ["A2", 7, 4, ...cover],
+      ];
+      const { page, violations } = await drawn(workbookOf(yard, "none"));
+      const row = [...page.querySelectorAll(".holds tbody tr")][2]!;
+      expect(row.querySelector("select")!.selectedOptions[0]!.textContent).toBe("brood");
+      const about = row.querySelector("select")!.getAttribute("aria-describedby")!;
+      expect(page.getElementById(about)!.textContent).toContain(said);
+      expect(await violations()).toEqual([]);
+    },
+  );
+});
+
 describe("a messy yard sheet", () => {
   const MESSY: readonly (readonly Entry[])[] = [
     ["ID", "Cluster nov", "Bx brood"],

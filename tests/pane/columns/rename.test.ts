@@ -40,13 +40,44 @@ describe("a column that is said to hold something", () => {
   it("gets a plain heading, with the frame that its own one named", () => {
     expect(renamed(["Hive", "Bx 1", "Mediums on"], [1, "bees"], [2, "bees"])).toEqual([
       "Hive",
-      "Frames of bees, box 1",
+      "Bees box 1",
       "Frames of bees, medium",
     ]);
   });
 
+  it.each([
+    ["Top box", "bees", "Bees top box"],
+    ["Bottom", "bees", "Bees bottom box"],
+    ["Deep 1", "bees", "Bees deep 1"],
+    ["Lower super", "brood", "Brood lower super"],
+    ["2", "bees", "Bees box 2"],
+    ["Box 2", "seams above", "Seams above box 2"],
+  ] as const)("keeps the name of its box: %s", (old, role, heading) => {
+    expect(renamed(["Hive", old], [1, role])[1]).toBe(heading);
+  });
+
+  it("keeps the names of boxes chosen one after another, or together", () => {
+    const both = ["Hive", "Bees top box", "Bees bottom box"];
+    expect(renamed(["Hive", "Top box", "Bottom"], [1, "bees"], [2, "bees"])).toEqual(both);
+    expect(renamed(["Hive", "Bees top box", "Bottom"], [2, "bees"])).toEqual(both);
+    expect(taken(both)).toEqual({ roles: ["hive", "bees", "bees"], doubts: [] });
+  });
+
+  it("names no box where its heading named two", () => {
+    expect(renamed(["Hive", "Top and bottom"], [1, "bees"])[1]).toBe("Frames of bees");
+  });
+
   it("gets a number where the heading stands already, since a table takes none twice", () => {
-    expect(renamed(["Hive", "Frames of bees", "Bx 2"], [2, "bees"])[2]).toBe("Frames of bees 2");
+    expect(renamed(["Hive", "Frames of bees", "Mine"], [2, "bees"])[2]).toBe("Frames of bees 2");
+  });
+
+  it("gets a box of its own, and so does the one beside it", () => {
+    expect(renamed(["Hive", "Frames of bees", "Bx 1"], [2, "bees"])).toEqual([
+      "Hive",
+      "Frames of bees, box 2",
+      "Bees box 1",
+    ]);
+    expect(renamed(["Hive", "Bees box 1", "Bx 1"], [2, "bees"])[2]).toBe("Frames of bees, box 2");
   });
 
   it("takes the place of the one that was taken for it", () => {
@@ -174,6 +205,6 @@ it("changes the heading cells alone, and expects what stands there", async () =>
   const steps = renameSteps(yard, renamesFor(yard, new Map([[1, "bees"]])));
   const place = { sheet: "Yard", row: 0, column: 1, rows: 1, columns: 1 };
   expect(steps).toEqual([
-    { kind: "put", place, expect: [["'Bx 1"]], put: [["Frames of bees"]], formats: [["General"]] },
+    { kind: "put", place, expect: [["'Bx 1"]], put: [["Bees box 1"]], formats: [["General"]] },
   ]);
 });

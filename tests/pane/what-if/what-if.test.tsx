@@ -5,7 +5,7 @@ import { LOT_PAY } from "../../../src/functions/pay.js";
 import { WhatIf } from "../../../src/pane/what-if.js";
 import { binsOf } from "../../../src/pane/what-if/judging.js";
 import { LineWithBand } from "../../../src/pane/what-if/line-with-band.js";
-import { MemoryWorkbook } from "../memory.js";
+import { MemoryWorkbook, type Named } from "../memory.js";
 import { draw, type Drawn } from "../render.js";
 
 const TERMS = [
@@ -36,6 +36,10 @@ const workbook = () =>
       ],
     ]),
   );
+const named = (rows: number) =>
+  new Map<string, Named>([
+    ["Terms", { kind: "name", place: { sheet: "Terms", row: 0, column: 0, rows, columns: 2 } }],
+  ]);
 const open = async (book = workbook()) => {
   const drawn = await draw(WhatIf, book);
   await vi.waitFor(() => expect(drawn.page.querySelector(".verdict")).not.toBeNull());
@@ -76,17 +80,17 @@ describe("the view of what if", () => {
     // Mean of the nine of 6 and over, (10+9+8+8+7+7+6+11+9)/9 = 8.33: met at 8, not met at 8.5.
     expect(verdict(drawn)).toContain("met: average 8.33 of 8 frames asked");
     // An attribute of SVG counts only in small letters, and without it no key reaches the handle.
-    expect(slider(drawn, "average frames").getAttribute("tabindex")).toBe("0");
+    expect(slider(drawn, "average").getAttribute("tabindex")).toBe("0");
     for (const _ of [1, 2]) {
       const key = new drawn.window.KeyboardEvent("keydown", { key: "ArrowRight", bubbles: true });
-      const now = slider(drawn, "average frames").getAttribute("aria-valuenow");
-      slider(drawn, "average frames").dispatchEvent(key);
+      const now = slider(drawn, "average").getAttribute("aria-valuenow");
+      slider(drawn, "average").dispatchEvent(key);
       await vi.waitFor(() =>
-        expect(slider(drawn, "average frames").getAttribute("aria-valuenow")).not.toBe(now),
+        expect(slider(drawn, "average").getAttribute("aria-valuenow")).not.toBe(now),
       );
     }
     await vi.waitFor(() => expect(verdict(drawn)).toContain("not met: average 8.33 of 8.5"));
-    expect(slider(drawn, "average frames").getAttribute("aria-valuetext")).toBe("8.5 frames");
+    expect(slider(drawn, "average").getAttribute("aria-valuetext")).toBe("8.5 frames");
     expect(book.snapshot()).toEqual(before);
   });
 
@@ -104,6 +108,16 @@ describe("the view of what if", () => {
     expect(book.entry("Terms", 4, 1)).toBe(9);
     await book.write(drawn.said.at(-1)!.undo);
     expect(book.snapshot()).toEqual(before);
+  });
+
+  it("tells handles on one place apart, by name and by where they are taken hold of", async () => {
+    const drawn = await open();
+    type(drawn, "what-if-grade-1-frames", "8");
+    await vi.waitFor(() => expect(slider(drawn, "Prime").getAttribute("aria-valuenow")).toBe("8"));
+    const knobOf = (name: string) => slider(drawn, name).querySelector("circle")!;
+    expect(knobOf("Prime").getAttribute("cx")).toBe(knobOf("average").getAttribute("cx"));
+    const heights = ["average", "Prime"].map((name) => Number(knobOf(name).getAttribute("cy")));
+    expect(heights[0]).toBeLessThan(heights[1]!);
   });
 
   it("says what is wrong where a threshold or the lot's size is none", async () => {
@@ -148,7 +162,9 @@ describe("the view of what if", () => {
     expect(drawn.page.querySelector(".ahead")!.getAttribute("aria-label")).toMatch(
       /25 Apr 2026, nine in ten from [\d.]+ to [\d.]+/,
     );
-    expect(drawn.page.body.textContent).toMatch(/4 Apr 2026: [\d.]+ frames .* chance to meet it/);
+    expect(drawn.page.body.textContent).toMatch(
+      /4 Apr 2026: [\d.]+ frames .* chance of the average asked/,
+    );
   });
 
   it("reads the sheet anew for another contract that counts brood otherwise", async () => {
@@ -233,6 +249,65 @@ describe("the view of what if", () => {
     await vi.waitFor(() =>
       expect(drawn.page.body.textContent).toContain(
         "The contract that was chosen is no longer there",
+      ),
+    );
+  });
+
+  it("names the chance as the average's alone where the hives under the minimum reject the load", async () => {
+    const terms = [
+      ["Term", "Load"],
+      ["average frames", 8],
+      ["minimum frames", 6],
+      ["under minimum", "rejects the load"],
+      ["share under minimum forgiven", 10],
+    ];
+    const yard = [
+      ["Hive", "Frames of bees"],
+      ...Array.from({ length: 16 }, (_, i) => [`H${i + 1}`, i < 2 ? 5 : 10]),
+    ];
+    const drawn = await open(new MemoryWorkbook({ Yard: yard, Terms: terms }, named(5)));
+    type(drawn, "what-if-size", "100");
+    // (2 x 5 + 14 x 10) / 16 = 9.375 frames; 10 % of 16 hives are 1.6, under 2.
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("whole lot’s average reaches"));
+    expect(verdict(drawn)).toContain(
+      "not met: average 9.38 of 8 frames asked; 2 of 16 hives under the minimum: too many",
+    );
+    expect(verdict(drawn)).toContain("the load is rejected over 10 % of hives opened");
+    expect(verdict(drawn)).toMatch(
+      /Chance that the whole lot’s average reaches what is asked: (over )?\d+ %\. It is of the average alone: by the hives opened the load is rejected for those under the minimum\./,
+    );
+    type(drawn, "what-if-minimum-frames", "5");
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("under the minimum: forgiven"));
+    expect(verdict(drawn)).toContain("It is of the average alone, not of the hives under");
+  });
+
+  it("says that hives which lack more than frames are under the minimum too", async () => {
+    const terms = [
+      ["Term", "Cherry"],
+      ["average frames", 8],
+      ["minimum frames", 6],
+      ["brood", 1],
+    ];
+    const yard = [
+      ["Hive", "Frames of bees", "Brood"],
+      ["H1", 9, 3],
+      ["H2", 9, 3],
+      ["H3", 9, "none"],
+    ];
+    const drawn = await open(new MemoryWorkbook({ Yard: yard, Terms: terms }, named(4)));
+    expect(verdict(drawn)).toContain(
+      "1 of 3 hives under the minimum (dead-outs and hives that lack what is asked of every hive among them; left out of the average)",
+    );
+  });
+
+  it("says how a row is counted that cannot be read", async () => {
+    const yard = [["North"], ...YARD.map((row) => [...row])];
+    yard[2]![3] = "often";
+    const book = new MemoryWorkbook({ Yard: yard, Terms: TERMS }, named(10));
+    const drawn = await draw(WhatIf, book);
+    await vi.waitFor(() =>
+      expect(drawn.page.querySelector(".error")?.textContent).toMatch(
+        /row 2: .*counted from the headings as row 1, which stand in row 2 of the sheet\.\)/,
       ),
     );
   });
