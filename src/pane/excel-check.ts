@@ -1,9 +1,9 @@
 import { address, cellOf, placeOf, samePlace, within } from "./address.js";
-import { isFollowing, labelOf, type State } from "./excel-state.js";
+import { isFollowing, type State } from "./excel-state.js";
 import { loadBlock } from "./excel-read.js";
 import { has, rangeAt } from "./excel-run.js";
 import type { Entry, Place, Step } from "./port.js";
-import { checkShape, filled, isFormula, typed, unexpected } from "./stands.js";
+import { checkShape, filled, isFormula, labelOf, typed, unexpected } from "./stands.js";
 
 /** Answers, once the context is synced, why a step may not be made, or null. */
 export type Guard = (state: State) => string | null;

@@ -1,9 +1,9 @@
 import { Refusal } from "../core/refusal.js";
 import { cellStep, costOf, isOn, neededBy, sheetsOf, type Put } from "./excel-parts.js";
 import { grouped, isOfficeError, run, whyOf } from "./excel-run.js";
-import { inverse, labelOf, look, make, sameState, unmade, type State } from "./excel-state.js";
+import { inverse, look, make, sameState, unmade, type State } from "./excel-state.js";
 import type { Entry, Step } from "./port.js";
-import { isFormula, isThere, sameEntry } from "./stands.js";
+import { isFormula, isThere, labelOf, sameEntry } from "./stands.js";
 
 /** How far a change has come, should it stop midway. */
 export interface Progress {

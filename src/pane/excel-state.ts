@@ -4,7 +4,7 @@ import { loadBlock } from "./excel-read.js";
 import { parts } from "./excel-parts.js";
 import { rangeAt } from "./excel-run.js";
 import type { Block, Entry, Place, Step } from "./port.js";
-import { turned } from "./stands.js";
+import { labelOf, turned } from "./stands.js";
 
 export type State =
   /** Of `put` and `blank`. */
@@ -182,22 +182,6 @@ export function unmade(step: Step, after: State): string | null {
       const isMade = after.kind === "sheet" && after.isThere === (step.kind === "add sheet");
       return isMade ? null : `${labelOf(step)} would not be as asked`;
     }
-  }
-}
-
-/** What a step touches, in words. */
-export function labelOf(step: Step): string {
-  switch (step.kind) {
-    case "put":
-    case "blank":
-      return address(step.place);
-    case "cover":
-      return `the ${step.region} ${step.name}`;
-    case "uncover":
-      return `the name ${step.name}`;
-    case "add sheet":
-    case "drop sheet":
-      return `the sheet ${step.name}`;
   }
 }
 

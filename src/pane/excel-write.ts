@@ -4,9 +4,9 @@ import { fillOf, lookBeside } from "./excel-beside.js";
 import { costOf, cut, isOn, neededBy, sheetsOf } from "./excel-parts.js";
 import { grouped, isOfficeError, run, whyOf } from "./excel-run.js";
 import { settle, type Progress } from "./excel-settle.js";
-import { inverse, labelOf, look, make, sameState, unmade, type State } from "./excel-state.js";
+import { inverse, look, make, sameState, unmade, type State } from "./excel-state.js";
 import type { Step } from "./port.js";
-import { unexpected } from "./stands.js";
+import { labelOf, unexpected } from "./stands.js";
 
 /**
  * Makes a change in two syncs, or two for each part of a big one: all is read and checked, then

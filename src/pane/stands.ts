@@ -1,6 +1,6 @@
 /** What must stand before and after a change, the same for every workbook. */
 import { address, cellOf } from "./address.js";
-import type { Block, Entry, Place } from "./port.js";
+import type { Block, Entry, Place, Step } from "./port.js";
 
 type Entries = readonly (readonly Entry[])[];
 
@@ -127,4 +127,20 @@ export function isThere(entry: Entry, before: Entry, put: Entry): boolean {
   if (!isFormula(put)) return sameEntry(entry, put);
   if (!isFormula(entry)) return false;
   return entry !== before || loosely(entry) === loosely(put);
+}
+
+/** What a step touches, in words. */
+export function labelOf(step: Step): string {
+  switch (step.kind) {
+    case "put":
+    case "blank":
+      return address(step.place);
+    case "cover":
+      return `the ${step.region} ${step.name}`;
+    case "uncover":
+      return `the name ${step.name}`;
+    case "add sheet":
+    case "drop sheet":
+      return `the sheet ${step.name}`;
+  }
 }

@@ -25,11 +25,11 @@ export function Start() {
   if (watched.value === null) return <NotRead of={watched} />;
   const present = takenNames(watched.value);
   const taken = [...present, ...tried];
-  const [yard, terms, lots] = [t.yardName, t.termsName, t.lotsName].map((name) =>
+  const [yard, terms, lots] = [t.yardName, t.termsSheet, t.lotsName].map((name) =>
     freeName(name, taken),
   ) as [string, string, string];
-  // A defined name takes no space.
-  const name = freeName("Terms", taken, "_");
+  // A defined name takes no space, and not every spreadsheet lets it be a sheet's name too.
+  const name = freeName(t.termsName, [...taken, terms], "_");
   const standard = USABLE.find((s) => s.name === from);
   const add = async (steps: readonly Step[], names: readonly string[], done: string) => {
     // A sheet that is hidden or empty is not read, and its name is taken all the same.

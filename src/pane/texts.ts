@@ -439,6 +439,7 @@ export const texts = {
       "One hive a row. Write counts as you say them: 7, 7-8, 7½, about 5, half, 8+, none; dead for a dead hive. " +
       "A blank is none where the hive has a name.",
     terms: "The terms of your contracts",
+    termsSheet: "Contracts",
     termsName: "Terms",
     termsHow: (name: string) =>
       `A table with a term a row and a contract a column. Formulas call it ${name}, and every grade follows when a term is changed.`,

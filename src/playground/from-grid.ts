@@ -43,6 +43,7 @@ const EMPTY = {
   isHidden: false,
   cells: new Map<string, GridCell>(),
   widths: new Map<number, number>(),
+  hidden: { rows: [], columns: [] },
   merges: [],
   tables: [],
 };
@@ -50,11 +51,23 @@ const EMPTY = {
 function anew(
   workbook: Workbook,
   worksheets: ReadonlyMap<string, Worksheet>,
-  { id, name, isHidden }: GridSheet,
+  { id, name, isHidden, hidden }: GridSheet,
 ): Worksheet {
   const old = worksheets.get(id);
   if (old) workbook.removeWorksheet(old.id);
-  return workbook.addWorksheet(name, { state: isHidden ? "hidden" : "visible" });
+  const worksheet = workbook.addWorksheet(name, { state: isHidden ? "hidden" : "visible" });
+  if (old) {
+    // What is the sheet's and no cell's fits it wherever its cells stand.
+    const { views, headerFooter, properties } = old;
+    const pageSetup = { ...old.pageSetup };
+    delete pageSetup.printArea;
+    delete pageSetup.printTitlesRow;
+    delete pageSetup.printTitlesColumn;
+    Object.assign(worksheet, { views, headerFooter, properties, pageSetup });
+  }
+  for (const row of hidden.rows) worksheet.getRow(row + 1).hidden = true;
+  for (const column of hidden.columns) worksheet.getColumn(column + 1).hidden = true;
+  return worksheet;
 }
 
 function bringSheet(

@@ -1,4 +1,4 @@
-import type { ICellData, IRange, IStyleData, Nullable } from "@univerjs/core";
+import type { BooleanNumber, ICellData, IRange, IStyleData, Nullable } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import { namesIn, tablesIn, type GridName, type GridTable } from "./resources.js";
@@ -19,6 +19,8 @@ export interface GridSheet {
   readonly cells: ReadonlyMap<string, GridCell>;
   /** Columns' widths in pixels. */
   readonly widths: ReadonlyMap<number, number>;
+  /** From 0. */
+  readonly hidden: { readonly rows: readonly number[]; readonly columns: readonly number[] };
   readonly merges: readonly string[];
   readonly tables: readonly GridTable[];
 }
@@ -57,6 +59,7 @@ export function stateOf(workbook: FWorkbook): GridState {
       isHidden: sheet.hidden === 1,
       cells,
       widths: new Map(widths),
+      hidden: { rows: hiddenOf(sheet.rowData), columns: hiddenOf(sheet.columnData) },
       merges: (sheet.mergeData ?? []).map((m) =>
         [m.startRow, m.startColumn, m.endRow, m.endColumn].join(","),
       ),
@@ -80,6 +83,10 @@ function filled(model: FormulaDataModel, unit: string): GridState["filled"] {
     }
   }
   return all;
+}
+
+function hiddenOf(all: Readonly<Record<number, { hd?: BooleanNumber }>> = {}): number[] {
+  return Object.entries(all).flatMap(([at, { hd } = {}]) => (hd === 1 ? [Number(at)] : []));
 }
 
 type CellMatrix = Record<number, Record<number, Nullable<ICellData>> | undefined>;

@@ -17,9 +17,11 @@ export class GridWorkbook extends LocalWorkbook {
 
   /** The grid calculates later, and would put a result into a cell that was emptied meanwhile. */
   override async write(steps: readonly Step[]): Promise<readonly Step[]> {
-    const undo = await super.write(steps);
-    await this.calculated();
-    return undo;
+    try {
+      return await super.write(steps);
+    } finally {
+      await this.calculated();
+    }
   }
 
   /** As a file: the grid draws no charts. */

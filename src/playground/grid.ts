@@ -16,6 +16,8 @@ export interface Grid {
   show(data: IWorkbookData): Promise<FWorkbook>;
   /** Settles when what was last written is calculated. */
   calculated(): Promise<void>;
+  /** Gives the keys to the cell that is chosen. */
+  focus(): void;
 }
 
 /** How long after a change the grid takes to begin to calculate, at most, in milliseconds. */
@@ -80,5 +82,6 @@ export function startGrid(container: HTMLElement, called: (call: Called) => void
       if (hasFormulas) await calculated;
       return shown;
     },
+    focus: () => container.querySelector<HTMLElement>("[contenteditable]")?.focus(),
   };
 }

@@ -2,10 +2,11 @@ import { Refusal } from "../core/refusal.js";
 import { address, cellOf, samePlace, within } from "../pane/address.js";
 import type { Statement } from "../functions/statement-model.js";
 import type { Block, Entry, Handed, Place, Region, Step, Workbook } from "../pane/port.js";
-import { checkShape, filled, unexpected } from "../pane/stands.js";
+import { checkShape, filled, labelOf, unexpected } from "../pane/stands.js";
 import type { Named, Sheets } from "./sheets.js";
 
 type Put = Extract<Step, { kind: "put" }>;
+type WayBack = () => Step[];
 
 /** A workbook whose sheets stand in this program: nothing comes between the look and the change. */
 export abstract class LocalWorkbook implements Workbook {
@@ -44,11 +45,32 @@ export abstract class LocalWorkbook implements Workbook {
       if (why !== null) throw new Refusal(`${why}: nothing was written`);
     }
     const back = steps.map((step) => this.wayBack(step));
-    for (const step of steps) this.make(step);
-    return back.flatMap((undo) => undo?.() ?? []).reverse();
+    for (const [made, step] of steps.entries()) {
+      try {
+        this.make(step);
+      } catch (error) {
+        const why = `${labelOf(step)} would not be made (${messageOf(error)})`;
+        throw new Refusal(why + this.settled(undoing(back.slice(0, made))));
+      }
+    }
+    return undoing(back);
   }
 
   abstract statement(name: string, statement: Statement): Promise<Handed>;
+
+  /** Takes back what was made of a change, and says what is left of it. */
+  private settled(undo: readonly Step[]): string {
+    const left = undo.filter((step) => {
+      try {
+        this.make(step);
+        return false;
+      } catch {
+        return true;
+      }
+    });
+    if (left.length === 0) return ": nothing was written";
+    return `; ${left.map(labelOf).join(" and ")} ${left.length > 1 ? "are" : "is"} left of it`;
+  }
 
   private refused(step: Step, all: readonly Step[]): string | null {
     switch (step.kind) {
@@ -140,7 +162,7 @@ export abstract class LocalWorkbook implements Workbook {
   }
 
   /** Takes note of what is there now; called after the change, it answers the step back. */
-  private wayBack(step: Step): (() => Step[]) | null {
+  private wayBack(step: Step): WayBack | null {
     switch (step.kind) {
       case "blank":
         return null;
@@ -202,6 +224,14 @@ export abstract class LocalWorkbook implements Workbook {
       Array.from({ length: place.rows }, () => new Array<T>(place.columns).fill(cell));
     return { place, values: all<unknown>(""), entries: all<Entry>(""), formats: all("General") };
   }
+}
+
+function undoing(back: readonly (WayBack | null)[]): Step[] {
+  return back.flatMap((undo) => undo?.() ?? []).reverse();
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
 }
 
 function formatOf({ formats }: Put, row: number, column: number): string | undefined {

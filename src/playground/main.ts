@@ -8,6 +8,7 @@ import { download, fileName } from "./download.js";
 import type { Readied, WorkbookFile } from "./file.js";
 import type { Grid } from "./grid.js";
 import type { Session } from "./session.js";
+import { goRound, remembering } from "./parts.js";
 import { texts } from "./texts.js";
 import { Why } from "./why.js";
 
@@ -46,6 +47,7 @@ async function start(): Promise<void> {
     if (session?.isChanged()) event.preventDefault();
   });
   sideBySide();
+  keys();
 }
 
 /** Opens what the user gave. */
@@ -155,6 +157,16 @@ function listenForDrops(): void {
     event.preventDefault();
     void take(event.dataTransfer?.files[0]);
   });
+}
+
+/** F6 goes round bar, grid and pane. */
+function keys(): void {
+  const bar = remembering(byId("bar"), "input, button");
+  const cells = { element: byId("grid"), enter: grid.focus };
+  const pane = remembering(byId("pane"), "[role=tab][aria-selected=true]");
+  goRound([bar, cells, pane], cells);
+  // Behind the pane the grid keeps menus out of sight: Tab begins anew before it comes to them.
+  byId("end").onfocus = () => openInput.focus();
 }
 
 /** On a narrow screen the sheet and the pane take turns. */

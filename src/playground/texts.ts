@@ -16,7 +16,8 @@ export const texts = {
   losses: "These of the opened file will not be in the saved one:",
   moved: (sheets: string) =>
     `Rows or columns were put in, taken out or moved on ${sheets}. These sheets are written anew: ` +
-    `their cells, looks and tables are kept, and what else was fastened to their cells is not.`,
+    `cells, looks, tables, frozen panes, what is hidden, and how a page is laid out are kept; heights ` +
+    `of rows, filters outside tables, areas of printing, and what else was fastened to cells are not.`,
   notKept: "Done here, and not in the saved file:",
   notCalculated: "These cells could not be calculated for the file:",
   more: (n: number) => `and ${n} more`,

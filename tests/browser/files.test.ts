@@ -73,6 +73,11 @@ describe("a file in the playground", () => {
     ]);
     sheet.getCell("C2").value = { formula: "_xldudf_COMB_BEES(B2)" };
     sheet.getCell("B2").note = "looked twice";
+    sheet.getCell("E1").value = "kept out of sight";
+    sheet.getColumn(5).hidden = true;
+    sheet.autoFilter = "A1:B3";
+    sheet.views = [{ state: "frozen", xSplit: 1, ySplit: 1 }];
+    sheet.pageSetup = { ...sheet.pageSetup, orientation: "landscape" };
     sheet.addConditionalFormatting({
       ref: "B2:B3",
       rules: [{ type: "cellIs", operator: "lessThan", formulae: ["6"], priority: 1, style: {} }],
@@ -93,8 +98,12 @@ describe("a file in the playground", () => {
     const moved = await saveFile(page);
     expect(moved.told).toContain('Rows or columns were put in, taken out or moved on "Yard"');
     expect(moved.told).toContain("conditional format");
+    expect(moved.told).toContain("filters outside tables");
     const anew = (await bookOf(moved.bytes)).getWorksheet("Yard")!;
     expect([anew.getCell("A3").value, anew.getCell("B4").value]).toEqual(["S1", 9]);
+    expect([anew.getColumn(5).hidden, anew.getColumn(4).hidden]).toEqual([true, false]);
+    expect(anew.views[0]).toMatchObject({ state: "frozen", xSplit: 1, ySplit: 1 });
+    expect(anew.pageSetup.orientation).toBe("landscape");
     expect(anew.getCell("C3").result).toBe(16800);
     expect(anew.getCell("C3").formula).toBe("_xldudf_COMB_BEES(B3)");
   });

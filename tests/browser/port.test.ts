@@ -117,6 +117,17 @@ describe("the pane's workbook, in the grid", () => {
     expect(await everything()).toEqual(before);
   });
 
+  it("takes a new sheet away again where the grid refuses it a name, and says why", async () => {
+    const before = await everything();
+    expect(
+      await write([
+        { kind: "add sheet", name: "Pears" },
+        { kind: "cover", region: "name", name: "Pears", place: at("Pears", 0, 0, 1, 2) },
+      ]),
+    ).toMatch(/^the name Pears would not be made \(.+\): nothing was written$/);
+    expect(await everything()).toEqual(before);
+  });
+
   it("writes nothing where another hand has typed, and names the cell", async () => {
     const before = await everything();
     const place = at("North yard", 1, 1, 2, 1);
