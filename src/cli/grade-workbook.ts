@@ -7,7 +7,7 @@ import { writeWhole } from "./files.js";
 import { findYardSheets, nearestMiss, type YardSheet } from "./find.js";
 import { formulasOf } from "../workbook/formulas.js";
 import {
-  contractNamed,
+  nameOfContract,
   gradingOf,
   gradingsOf,
   refuseUnsaidDateSystem,
@@ -37,7 +37,7 @@ export async function gradeWorkbook(
   const yards = wantsYards ? findYardSheets(workbook, computedHeadings()) : [];
   if (yards.length === 0 && !hasFormulas) throw new Problem(NOTHING + nearestMiss(workbook));
   const terms = termsFor(workbook, order);
-  if (terms && order.under !== null) contractNamed(terms, order.under);
+  if (terms && order.under !== null) nameOfContract(terms, order.under);
   if (workbook.properties.date1904 && yards.length > 0) {
     refuseUnsaidDateSystem(yards, terms, wish);
   }

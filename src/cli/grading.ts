@@ -40,7 +40,7 @@ export function gradingsOf(yard: YardSheet, terms: Terms | null, wish: Wish): Gr
     termsName: terms.name ?? "",
     contract,
   });
-  if (wish.contract !== null) return [under(contractNamed(terms, wish.contract))];
+  if (wish.contract !== null) return [under(nameOfContract(terms, wish.contract))];
   return yard.hasContracts ? [under(null)] : terms.contracts.map(under);
 }
 
@@ -48,7 +48,7 @@ const NO_TERMS =
   "There are no terms to grade by: the workbook has no block of terms named Terms or headed Term. " +
   "Give the contract with --contract: a workbook with its terms, or a published standard's name.";
 
-export function contractNamed(terms: Terms, wanted: string): string {
+export function nameOfContract(terms: Terms, wanted: string): string {
   const name = terms.contracts.find((contract) => normalise(contract) === normalise(wanted));
   if (name !== undefined) return name;
   throw new Problem(

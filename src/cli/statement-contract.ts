@@ -4,7 +4,7 @@ import { quote } from "../core/refusal.js";
 import { isStandard } from "../core/standards.js";
 import { normalise } from "../core/text.js";
 import { refuseSameFile } from "./files.js";
-import { contractNamed } from "./grading.js";
+import { nameOfContract } from "./grading.js";
 import { Problem } from "../workbook/problem.js";
 import { contractSource } from "./source.js";
 import type { StatementOrder } from "./statement-command.js";
@@ -29,7 +29,7 @@ export async function agreed(
   if (contract === null) throw new Problem(NO_CONTRACT);
   // A name that is no file's and no standard's can only be meant for one of the workbook's own.
   if (own !== null && extname(contract) === "" && !isStandard(contract)) {
-    return { terms: own, contract: contractNamed(own, contract) };
+    return { terms: own, contract: nameOfContract(own, contract) };
   }
   const source = await contractSource(contract);
   if (source.kind !== "terms") return { terms: null, contract };
@@ -42,7 +42,7 @@ const NO_CONTRACT =
   "Give --contract: a workbook with the terms, or a published standard's name.";
 
 function oneOf(terms: Terms, wanted: string | null): string {
-  if (wanted !== null) return contractNamed(terms, wanted);
+  if (wanted !== null) return nameOfContract(terms, wanted);
   const [only, ...others] = terms.contracts;
   if (only !== undefined && others.length === 0) return only;
   throw new Problem(

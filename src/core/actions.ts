@@ -1,7 +1,7 @@
 import type { Contract } from "./contract.js";
 import { rounded, type Estimate } from "./estimate.js";
 import { requirementsOf, reasonOf, type Hive } from "./grade.js";
-import { droneVerdict, solidness, type Place } from "./pattern.js";
+import { droneVerdict, solidness, type DronePlace } from "./pattern.js";
 import { plural } from "./plural.js";
 import { sources } from "./sources.js";
 import { honeyOfFrame, perPound } from "./stores.js";
@@ -13,7 +13,7 @@ export interface Signs {
   /** Percent of the cells of a brood patch that are filled, or the word for it. */
   readonly pattern: Estimate | "solid" | "spotty" | null;
   /** Percent of brood area that is drone brood, or where it stands. */
-  readonly drone: Estimate | Place | "normal" | null;
+  readonly drone: Estimate | DronePlace | "normal" | null;
   /** What a lift or a glance says of the stores, where no figure does. */
   readonly stores: "light" | "enough" | null;
 }

@@ -2,10 +2,10 @@ import { dayOfSerial } from "./serial.js";
 import { sources } from "./sources.js";
 
 /** Times of the year in which adult bees die at different rates. */
-export const SEASONS = ["build-up", "summer", "autumn", "winter"] as const;
-export type Season = (typeof SEASONS)[number];
+export const LOSS_SEASONS = ["build-up", "summer", "autumn", "winter"] as const;
+export type LossSeason = (typeof LOSS_SEASONS)[number];
 
-const LOSS: Readonly<Record<Season, number>> = {
+const LOSS: Readonly<Record<LossSeason, number>> = {
   "build-up": sources.adultLossBuildUp.value,
   summer: sources.adultLossSummer.value,
   autumn: sources.adultLossAutumn.value,
@@ -27,7 +27,7 @@ export type AdultLoss = (day: number) => number;
  * @param rears - whether the hive has brood
  * @example adultLoss(null, true)(46110) // 0.035, on 29 March 2026
  */
-export function adultLoss(season: Season | number | null, rears: boolean): AdultLoss {
+export function adultLoss(season: LossSeason | number | null, rears: boolean): AdultLoss {
   if (typeof season === "number") return () => season;
   if (season !== null) return () => LOSS[season];
   return (day) => {

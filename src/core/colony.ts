@@ -1,4 +1,4 @@
-import { adultLoss, type Season } from "./adult-loss.js";
+import { adultLoss, type LossSeason } from "./adult-loss.js";
 import { bees } from "./bees.js";
 import { development } from "./clock.js";
 import type { FrameSize } from "./comb.js";
@@ -20,7 +20,7 @@ export interface Seen {
 
 /** What is said of the weeks between the look and the day that counts. */
 export interface Course {
-  readonly season: Season | number | null;
+  readonly season: LossSeason | number | null;
   /** Eggs a day that go on being laid, or as many as today's brood shows; null where nobody says. */
   readonly laying: number | "today" | null;
   /** Most frames of bees that a hive's boxes hold. */

@@ -1,13 +1,13 @@
 import { TOLERANCE } from "./tolerance.js";
 
 /** What is placed as one: a pallet's hives and their frames of bees in all. */
-export interface Unit {
+export interface HiveGroup {
   readonly hives: number;
   readonly frames: number;
 }
 
 /** Where units go: how many it takes, and the average it should have at least. */
-export interface Place {
+export interface Destination {
   readonly units: number;
   readonly least: number;
 }
@@ -25,8 +25,8 @@ export interface State {
 }
 
 export function stateOf(
-  units: readonly Unit[],
-  places: readonly Place[],
+  units: readonly HiveGroup[],
+  places: readonly Destination[],
   of: readonly number[],
 ): State {
   const state: State = { hives: places.map(() => 0), frames: places.map(() => 0) };
@@ -37,7 +37,7 @@ export function stateOf(
   return state;
 }
 
-export function scoreOf(places: readonly Place[], { hives, frames }: State): Score {
+export function scoreOf(places: readonly Destination[], { hives, frames }: State): Score {
   let [missed, weakest, strongest] = [0, Infinity, -Infinity];
   for (let d = 0; d < places.length; d++) {
     if (hives[d] === 0) continue;
@@ -65,8 +65,8 @@ export function reaches(score: Score, bound: Score): boolean {
  * no such bound.
  */
 export function boundOf(
-  units: readonly Unit[],
-  places: readonly Place[],
+  units: readonly HiveGroup[],
+  places: readonly Destination[],
   counts: readonly number[],
 ): Score & { readonly targets: readonly number[] } {
   const hives = units.reduce((sum, unit) => sum + unit.hives, 0);
@@ -90,8 +90,8 @@ export function boundOf(
 
 /** The most demanding places together cannot have more than as many of the strongest units. */
 function leastMissed(
-  units: readonly Unit[],
-  places: readonly Place[],
+  units: readonly HiveGroup[],
+  places: readonly Destination[],
   counts: readonly number[],
   hives: number,
 ): number {
@@ -108,7 +108,7 @@ function leastMissed(
 
 /** The level at which all places that do not ask for more share what is left. */
 function commonLevel(
-  places: readonly (Place & { readonly hives: number })[],
+  places: readonly (Destination & { readonly hives: number })[],
   frames: number,
 ): number {
   const rising = [...places].sort((a, b) => b.least - a.least);

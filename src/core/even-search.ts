@@ -1,4 +1,4 @@
-import { isBetter, reaches, type Place, type Score, type Unit } from "./even-score.js";
+import { isBetter, reaches, type Destination, type Score, type HiveGroup } from "./even-score.js";
 import { TOLERANCE } from "./tolerance.js";
 
 /** Steps of the exhaustive search: some tenths of a second, and the same on every computer. */
@@ -9,15 +9,15 @@ export class Search {
   isComplete = false;
   private steps = 0;
   private best: number[][] | null = null;
-  private readonly kinds: { readonly unit: Unit; readonly members: number[] }[] = [];
+  private readonly kinds: { readonly unit: HiveGroup; readonly members: number[] }[] = [];
   private readonly left: number[];
   private readonly order: number[];
   private readonly taken: number[][];
   private readonly isEven: boolean;
 
   constructor(
-    private readonly units: readonly Unit[],
-    private readonly places: readonly Place[],
+    private readonly units: readonly HiveGroup[],
+    private readonly places: readonly Destination[],
     private readonly counts: readonly number[],
     private score: Score,
     private readonly bound: Score,
@@ -44,7 +44,7 @@ export class Search {
 
   /** The best way, null where none is better than what was known. */
   run(): number[] | null {
-    const sum = (key: keyof Unit): number => this.units.reduce((s, unit) => s + unit[key], 0);
+    const sum = (key: keyof HiveGroup): number => this.units.reduce((s, unit) => s + unit[key], 0);
     this.isComplete = this.next(0, 0, Infinity, -Infinity, sum("hives"), sum("frames"));
     return this.best === null ? null : this.assigned(this.best);
   }
@@ -64,7 +64,7 @@ export class Search {
       return true;
     }
     const d = this.order[k]!;
-    const done = (taken: Unit): boolean => {
+    const done = (taken: HiveGroup): boolean => {
       const average = taken.frames / taken.hives;
       const now = missed + Math.max(0, this.places[d]!.least - average) * taken.hives;
       const rest = hives - taken.hives;
@@ -92,11 +92,11 @@ export class Search {
     k: number,
     kind: number,
     open: number,
-    taken: Unit,
+    taken: HiveGroup,
     weakest: number,
     strongest: number,
     missed: number,
-    done: (taken: Unit) => boolean,
+    done: (taken: HiveGroup) => boolean,
   ): boolean {
     if (++this.steps > MOST_STEPS) return false;
     if (open === 0) return done(taken);

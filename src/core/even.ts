@@ -5,10 +5,10 @@ import {
   reaches,
   scoreOf,
   stateOf,
-  type Place,
+  type Destination,
   type Score,
   type State,
-  type Unit,
+  type HiveGroup,
 } from "./even-score.js";
 import { Search } from "./even-search.js";
 import { TOLERANCE } from "./tolerance.js";
@@ -31,7 +31,7 @@ export interface Placing {
  *
  * @param places - with room for all units; the last stay short where there is more room
  */
-export function placeEvenly(units: readonly Unit[], places: readonly Place[]): Placing {
+export function placeEvenly(units: readonly HiveGroup[], places: readonly Destination[]): Placing {
   const counts = filled(places, units.length);
   const bound = boundOf(units, places, counts);
   const first = exchanged(units, places, neediestFirst(units, places, counts, bound.targets));
@@ -45,7 +45,7 @@ export function placeEvenly(units: readonly Unit[], places: readonly Place[]): P
 }
 
 /** Units that each place gets, in order, so that only the last stay short. */
-function filled(places: readonly Place[], units: number): number[] {
+function filled(places: readonly Destination[], units: number): number[] {
   let left = units;
   return places.map((place) => {
     const taken = Math.min(place.units, left);
@@ -56,8 +56,8 @@ function filled(places: readonly Place[], units: number): number[] {
 
 /** Strongest unit first, each to the place whose open room needs the strongest hives. */
 function neediestFirst(
-  units: readonly Unit[],
-  places: readonly Place[],
+  units: readonly HiveGroup[],
+  places: readonly Destination[],
   counts: readonly number[],
   targets: readonly number[],
 ): number[] {
@@ -83,7 +83,11 @@ function neediestFirst(
 }
 
 /** Exchanges two units as long as that makes the placing better, or as good and more even over all. */
-function exchanged(units: readonly Unit[], places: readonly Place[], from: number[]): number[] {
+function exchanged(
+  units: readonly HiveGroup[],
+  places: readonly Destination[],
+  from: number[],
+): number[] {
   const of = [...from];
   const state = stateOf(units, places, of);
   const total = units.reduce((sum, unit) => sum + unit.frames, 0);

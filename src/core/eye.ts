@@ -3,7 +3,7 @@ import { mean, variance } from "./mean.js";
 import { Refusal } from "./refusal.js";
 
 /** A comb as somebody judged it and as it was, both in percent of its side. */
-export interface Judged {
+export interface JudgedComb {
   readonly said: number;
   readonly was: number;
 }
@@ -27,7 +27,7 @@ export interface EyeError {
  * @throws Refusal for fewer than two combs
  * @example eyeError([{ said: 52, was: 50 }, { said: 46, was: 40 }]).bias // 4
  */
-export function eyeError(judged: readonly Judged[]): EyeError {
+export function eyeError(judged: readonly JudgedComb[]): EyeError {
   const n = judged.length;
   if (n < 2) throw new Refusal(`combs judged: ${n}, and two are needed, better twenty`);
   const misses = judged.map(({ said, was }) => said - was);

@@ -73,7 +73,7 @@ export function lotOf(contract: Contract, looks: Iterable<Look>, inLot: number |
 }
 
 /** The hives as counted; refused with every hive of which it cannot be said how it counts. */
-function accountedFor(latest: readonly Judged[]): OpenedHive[] {
+function accountedFor(latest: readonly JudgedLook[]): OpenedHive[] {
   const refused = latest.flatMap(({ opened }) => (opened instanceof Refusal ? [opened] : []));
   if (refused.length > 1) {
     const isUnknown = refused.every(({ kind }) => kind === "unknown");
@@ -87,12 +87,12 @@ function accountedFor(latest: readonly Judged[]): OpenedHive[] {
 }
 
 /** A look as the contract counts it, or why it cannot, which is told only where the look counts. */
-interface Judged extends Pick<Look, "id" | "day"> {
+interface JudgedLook extends Pick<Look, "id" | "day"> {
   readonly opened: OpenedHive | Refusal;
 }
 
 /** Judged as soon as it is read, so that of a large lot no figures need be kept. */
-function judged(contract: Contract, look: Look): Judged {
+function judged(contract: Contract, look: Look): JudgedLook {
   const { id, day } = look;
   try {
     return { id, day, opened: openedHive(contract, look) };

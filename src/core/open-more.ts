@@ -5,7 +5,7 @@ import { sources } from "./sources.js";
 import { atLeast, atMost } from "./tolerance.js";
 
 /** What is settled before the first hive is opened; averages in frames of bees. */
-export interface Plan {
+export interface SequentialPlan {
   /** A lot of this average should pass. */
   readonly good: number;
   /** A lot of this average should fail. */
@@ -54,7 +54,7 @@ export interface Standing {
  * @example
  * // 12, 11, 12 frames, good 9, bad 7, spread 2.4, both chances 10 %: pass, 11.7 where 10.2 would do
  */
-export function openMore(strengths: readonly number[], plan: Plan): Standing {
+export function openMore(strengths: readonly number[], plan: SequentialPlan): Standing {
   checkPlan(plan);
   if (strengths.length > plan.size) {
     throw new Refusal(`a lot of ${plan.size} cannot have ${strengths.length} opened`);
@@ -78,14 +78,21 @@ export function openMore(strengths: readonly number[], plan: Plan): Standing {
  * The fixed sample with the same chances of error for a lot of the plan's spread, as a number that
  * need not be whole: ((z_alpha + z_beta) spread / (good - bad))2, less in a finite lot.
  */
-export function fixedSample({ good, bad, alpha, beta, spread, size }: Omit<Plan, "most">): number {
+export function fixedSample({
+  good,
+  bad,
+  alpha,
+  beta,
+  spread,
+  size,
+}: Omit<SequentialPlan, "most">): number {
   const z = -normalQuantile(alpha) - normalQuantile(beta);
   const endless = ((z * spread) / (good - bad)) ** 2;
   return endless / (1 + endless / size);
 }
 
 /** The most to open where the plan says none: three times the fixed sample. */
-export function usualMost(plan: Omit<Plan, "most">): number {
+export function usualMost(plan: Omit<SequentialPlan, "most">): number {
   checkPlan({ ...plan, most: 2 });
   const most = Math.max(2, Math.ceil(sources.sequentialMost.value * fixedSample(plan)));
   if (Number.isSafeInteger(most)) return most;
@@ -125,7 +132,7 @@ interface Bounds {
 }
 
 /** The averages that decide after so many, by the variance of those opened (0 where it is not known). */
-function boundsOf(plan: Plan, opened: number, variance: number): Bounds {
+function boundsOf(plan: SequentialPlan, opened: number, variance: number): Bounds {
   const { good, bad, alpha, beta, spread, size } = plan;
   const weight = opened / (1 - opened / size);
   const reach = (chance: number): number => {
@@ -154,7 +161,7 @@ function verdictOf(average: number, { fails, passes }: Bounds): "pass" | "fail" 
 
 /** The fewest more that give a verdict if each is the average so far: bounds only close in. */
 function moreToOpen(
-  plan: Plan,
+  plan: SequentialPlan,
   opened: number,
   average: number,
   squares: number,
@@ -167,7 +174,7 @@ function moreToOpen(
 }
 
 function standing(
-  plan: Plan,
+  plan: SequentialPlan,
   verdict: SequentialVerdict,
   opened: number,
   average: number,
@@ -185,7 +192,7 @@ function standing(
   };
 }
 
-function checkPlan({ good, bad, spread, most }: Plan): void {
+function checkPlan({ good, bad, spread, most }: SequentialPlan): void {
   if (good <= bad) throw new Refusal(`the good level ${good} is not over the bad level ${bad}`);
   if (!(spread > 0)) throw new Refusal(`a spread of ${spread}: give one over 0`);
   if (!Number.isInteger(most) || most < 2) {

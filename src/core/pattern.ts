@@ -3,12 +3,12 @@ import type { Estimate } from "./estimate.js";
 import { Refusal } from "./refusal.js";
 import { sources } from "./sources.js";
 
-export const SEASONS = ["end of winter", "build-up", "summer", "autumn"] as const;
-export type Season = (typeof SEASONS)[number];
+export const BROOD_SEASONS = ["end of winter", "build-up", "summer", "autumn"] as const;
+export type BroodSeason = (typeof BROOD_SEASONS)[number];
 
 /** Where drone brood stands: on its own cells together, or scattered in worker cells. */
 export const PLACES = ["together", "scattered"] as const;
-export type Place = (typeof PLACES)[number];
+export type DronePlace = (typeof PLACES)[number];
 
 /** A word to sort by and a sentence to read; the word is empty where nothing is known to judge by. */
 export interface Verdict<V extends string> {
@@ -56,8 +56,8 @@ export function droneShare(drone: number, worker: number, countedIn: "cells" | "
  */
 export function droneVerdict(
   byArea: number,
-  season: Season | null,
-  place: Place | null,
+  season: BroodSeason | null,
+  place: DronePlace | null,
 ): Verdict<"normal" | "look again"> {
   const most = sources.droneShareMost.value;
   if (byArea === 0) {

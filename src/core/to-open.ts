@@ -9,7 +9,7 @@ import { TOLERANCE } from "./tolerance.js";
 import { drawnOf, typicalSpread } from "./units.js";
 
 /** What is known of a lot before more of it is opened. */
-export interface Plan {
+export interface SamplePlan {
   readonly kind: "hives" | "pallets";
   /** Hives in the lot; units in it, and the mean of hives on one. */
   readonly size: number;
@@ -37,7 +37,7 @@ export interface ToOpen {
  *
  * @param spread - frames, null for the one that the opened hives show
  */
-export function planOfLot(contract: Contract, lot: Lot, spread: number | null): Plan {
+export function planOfLot(contract: Contract, lot: Lot, spread: number | null): SamplePlan {
   const { kind, units, inLot, share } = drawnOf(contract, lot);
   const ratio = ratioOf(units, share);
   if (ratio === null) throw new Refusal("no opened hive counts in the average", "unknown");
@@ -63,7 +63,11 @@ export function planOfLot(contract: Contract, lot: Lot, spread: number | null): 
  * @param contract - null where none is given; its average makes the typical spread
  * @param spread - frames, null for a typical one
  */
-export function planOfSpread(contract: Contract | null, size: number, spread: number | null): Plan {
+export function planOfSpread(
+  contract: Contract | null,
+  size: number,
+  spread: number | null,
+): SamplePlan {
   const average = contract?.averageFrames ?? 0;
   if (spread === null && average === 0) {
     throw new Refusal(
@@ -91,7 +95,7 @@ export function planOfSpread(contract: Contract | null, size: number, spread: nu
  * @param confidence - percent
  * @throws Refusal where the observers' error alone is over the margin
  */
-export function toOpen(plan: Plan, margin: number, confidence: number): ToOpen {
+export function toOpen(plan: SamplePlan, margin: number, confidence: number): ToOpen {
   const tail = tailOf(confidence);
   const observer = normalQuantile(1 - tail) * plan.observer;
   if (observer > margin) {

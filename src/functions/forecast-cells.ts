@@ -1,4 +1,4 @@
-import { SEASONS, type Season } from "../core/adult-loss.js";
+import { LOSS_SEASONS, type LossSeason } from "../core/adult-loss.js";
 import { BROOD_DAYS } from "../core/colony.js";
 import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
@@ -7,12 +7,12 @@ import { normalise } from "../core/text.js";
 import { option } from "./parameters.js";
 
 /** A season's word, or the share of adults that die in a day; null where the calendar is to say. */
-export const seasonParameter = option<Season | number | null>("season", null, (value) => {
+export const seasonParameter = option<LossSeason | number | null>("season", null, (value) => {
   if (typeof value === "number" && value > 0 && value <= 50) return value / 100;
-  const found = SEASONS.find((season) => season === normalise(String(value)));
+  const found = LOSS_SEASONS.find((season) => season === normalise(String(value)));
   if (found !== undefined) return found;
   throw new Refusal(
-    `${quote(String(value))} stands where ${SEASONS.map(quote).join(", ")} or a percent a day from ` +
+    `${quote(String(value))} stands where ${LOSS_SEASONS.map(quote).join(", ")} or a percent a day from ` +
       `over 0 to 50 was expected`,
   );
 });

@@ -4,7 +4,7 @@ import {
   palletMeans,
   usualMost,
   usualSpread,
-  type Plan,
+  type SequentialPlan,
   type Standing,
 } from "../core/open-more.js";
 import { plural } from "../core/plural.js";
@@ -159,14 +159,18 @@ function checkSize(size: number | null, opened: number): void {
   }
 }
 
-function noteOn(now: Standing, plan: Plan, opened: number, unit: string): string {
+function noteOn(now: Standing, plan: SequentialPlan, opened: number, unit: string): string {
   const since = opened - now.opened;
   const parts = [verdictNote(now, plan, unit), OWN_CHECK];
   if (since > 0) parts.splice(1, 0, `nothing is changed by ${plural(since, unit)} opened since`);
   return parts.join("; ");
 }
 
-function verdictNote({ verdict, opened, more }: Standing, plan: Plan, unit: string): string {
+function verdictNote(
+  { verdict, opened, more }: Standing,
+  plan: SequentialPlan,
+  unit: string,
+): string {
   const { good, bad, alpha, beta, size } = plan;
   const all = opened >= size;
   const after = `${verdict} after ${plural(opened, unit)}`;

@@ -1,4 +1,4 @@
-import { droneShare, droneVerdict, PLACES, SEASONS, solidness } from "../core/pattern.js";
+import { droneShare, droneVerdict, PLACES, BROOD_SEASONS, solidness } from "../core/pattern.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { normalise } from "../core/text.js";
 import type { Cell } from "./cells.js";
@@ -68,7 +68,7 @@ export function DRONE_SHARE(
         const share = droneShare(amountAt(drone, i, writing) ?? 0, workers, countedIn);
         const { verdict, note } = droneVerdict(
           share.byArea,
-          wordAt(seasons, i, SEASONS),
+          wordAt(seasons, i, BROOD_SEASONS),
           wordAt(places, i, PLACES),
         );
         const cells = { "by cells": share.byCells, "by area": share.byArea, verdict, note };

@@ -5,7 +5,7 @@ import { together } from "../core/together.js";
 import { Refusal } from "../core/refusal.js";
 import { lotAverage, lotChance } from "../core/sampling.js";
 import { sources } from "../core/sources.js";
-import { planOfLot, planOfSpread, toOpen, type Plan } from "../core/to-open.js";
+import { planOfLot, planOfSpread, toOpen, type SamplePlan } from "../core/to-open.js";
 import type { Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
@@ -152,7 +152,7 @@ function planOf(
   lotName: string | null,
   size: number,
   spread: number | null,
-): { plan: Plan; opened: number; leftOut: string } {
+): { plan: SamplePlan; opened: number; leftOut: string } {
   if (!Number.isInteger(size)) throw new Refusal(`lot_size: ${size} is no whole number of hives`);
   if (yard === null) return { plan: planOfSpread(contract, size, spread), opened: 0, leftOut: "" };
   if (contract === null) throw new Refusal("contract: left out, and it says how the hives count");
@@ -160,7 +160,7 @@ function planOf(
   return { plan: planOfLot(contract, lot, spread), opened: lot.hives.length, leftOut };
 }
 
-function spreadRemark({ spreadFrom, kind }: Plan, opened: number): string {
+function spreadRemark({ spreadFrom, kind }: SamplePlan, opened: number): string {
   const of = kind === "hives" ? "" : ", of the pallets' averages";
   if (spreadFrom === "given") return `given${of}`;
   if (spreadFrom === "the hives opened") return `seen in the ${opened} hives opened${of}`;
@@ -168,7 +168,7 @@ function spreadRemark({ spreadFrom, kind }: Plan, opened: number): string {
   return `typical${of}: ${value} % of the average (${source})`;
 }
 
-function noteOn(units: number, { kind, inLot, counting }: Plan): string {
+function noteOn(units: number, { kind, inLot, counting }: SamplePlan): string {
   const enough = sources.sureFrom.value;
   const parts = [`wider if the ${kind} differ more than that`];
   if (counting < 1) parts.push(`${round(100 * counting)} % of the ${kind} counting in the average`);

@@ -5,12 +5,12 @@ import {
   reaches,
   scoreOf,
   stateOf,
-  type Place,
-  type Unit,
+  type Destination,
+  type HiveGroup,
 } from "../../src/core/even-score.js";
 
-const pallets = (...frames: number[]): Unit[] => frames.map((f) => ({ hives: 4, frames: f }));
-const drops = (...least: number[]): Place[] => least.map((l) => ({ units: 1, least: l }));
+const pallets = (...frames: number[]): HiveGroup[] => frames.map((f) => ({ hives: 4, frames: f }));
+const drops = (...least: number[]): Destination[] => least.map((l) => ({ units: 1, least: l }));
 
 describe("how good a placing is", () => {
   it("is what places miss of their least, over their hives, and from weakest to strongest", () => {

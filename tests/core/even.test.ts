@@ -1,10 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { placeEvenly, type Placing } from "../../src/core/even.js";
-import type { Place, Unit } from "../../src/core/even-score.js";
+import type { Destination, HiveGroup } from "../../src/core/even-score.js";
 
 /** What a placing comes to, by the definition: frames missed over hives, and the range. */
-function judged(units: readonly Unit[], places: readonly Place[], of: readonly number[]) {
+function judged(
+  units: readonly HiveGroup[],
+  places: readonly Destination[],
+  of: readonly number[],
+) {
   const averages = places.map((_, d) => {
     const own = units.filter((__, i) => of[i] === d);
     const hives = own.reduce((sum, unit) => sum + unit.hives, 0);
@@ -21,7 +25,7 @@ function judged(units: readonly Unit[], places: readonly Place[], of: readonly n
 }
 
 /** The best of every way there is: each unit to each place that has room left. */
-function bruteForce(units: readonly Unit[], places: readonly Place[]) {
+function bruteForce(units: readonly HiveGroup[], places: readonly Destination[]) {
   let best = { missed: Infinity, range: Infinity };
   const of: number[] = [];
   const left = places.map((place) => place.units);
@@ -59,7 +63,7 @@ const full = fc
   .chain((places) => {
     const count = places.reduce((sum, place) => sum + place.units, 0);
     const units = fc.array(
-      frames.map((f): Unit => ({ hives: 4, frames: f })),
+      frames.map((f): HiveGroup => ({ hives: 4, frames: f })),
       {
         minLength: count,
         maxLength: count,
@@ -68,7 +72,11 @@ const full = fc
     return fc.record({ units, places: fc.constant(places) });
   });
 
-function check(units: readonly Unit[], places: readonly Place[], placing: Placing): void {
+function check(
+  units: readonly HiveGroup[],
+  places: readonly Destination[],
+  placing: Placing,
+): void {
   const now = judged(units, places, placing.of);
   expect(placing.score.missed).toBeCloseTo(now.missed, 6);
   expect(placing.score.range).toBeCloseTo(now.range, 6);
@@ -125,7 +133,7 @@ describe("placing units on places", () => {
       .chain((places) => {
         const count = places.reduce((sum, place) => sum + place.units, 0);
         const units = fc.array(
-          frames.map((f): Unit => ({ hives: 4, frames: f })),
+          frames.map((f): HiveGroup => ({ hives: 4, frames: f })),
           {
             minLength: count,
             maxLength: count,
@@ -157,7 +165,7 @@ describe("placing units on places", () => {
 
   it("is not made better by exchanging any two pallets", () => {
     const irregular = fc.array(
-      fc.integer({ min: 800, max: 5600 }).map((f): Unit => ({ hives: 4, frames: f / 100 })),
+      fc.integer({ min: 800, max: 5600 }).map((f): HiveGroup => ({ hives: 4, frames: f / 100 })),
       { minLength: 48, maxLength: 48 },
     );
     // Where places are of one size, what is evener over all is also what makes the range less.

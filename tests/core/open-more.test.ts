@@ -5,11 +5,11 @@ import {
   palletMeans,
   usualMost,
   usualSpread,
-  type Plan,
+  type SequentialPlan,
 } from "../../src/core/open-more.js";
 import { Refusal } from "../../src/core/refusal.js";
 
-const plan = (over: Partial<Plan> = {}): Plan => ({
+const plan = (over: Partial<SequentialPlan> = {}): SequentialPlan => ({
   good: 9,
   bad: 8,
   alpha: 0.1,
@@ -82,7 +82,7 @@ describe("hives one by one", () => {
   });
 
   it("need more the closer the levels, the smaller the chances and the wider the spread", () => {
-    const needed = (over: Partial<Plan>) =>
+    const needed = (over: Partial<SequentialPlan>) =>
       openMore(times(over.size ?? 200, 10), plan(over)).opened;
     // ln 10 x 6.25 / (1.5 n) <= 1 from n = 9.6 on, since 10 is 1.5 over the middle.
     expect(needed({})).toBe(10);

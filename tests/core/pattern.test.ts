@@ -1,7 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { between, exactly } from "../../src/core/estimate.js";
-import { droneShare, droneVerdict, PLACES, SEASONS, solidness } from "../../src/core/pattern.js";
+import {
+  droneShare,
+  droneVerdict,
+  PLACES,
+  BROOD_SEASONS,
+  solidness,
+} from "../../src/core/pattern.js";
 
 const amount = fc.integer({ min: 1, max: 50_000 });
 
@@ -40,7 +46,7 @@ describe("a drone share", () => {
 });
 
 describe("a warning", () => {
-  const all = [null, ...SEASONS].flatMap((season) =>
+  const all = [null, ...BROOD_SEASONS].flatMap((season) =>
     [null, ...PLACES].flatMap((place) =>
       [0, 0.5, 5, 10, 10.5, 100].map((share) => ({ share, season, place })),
     ),

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { fixedSample, openMore, usualMost, type Plan } from "../../src/core/open-more.js";
+import { fixedSample, openMore, usualMost, type SequentialPlan } from "../../src/core/open-more.js";
 import { sources } from "../../src/core/sources.js";
 
-const plan = (over: Partial<Plan>): Plan => ({
+const plan = (over: Partial<SequentialPlan>): SequentialPlan => ({
   good: 9,
   bad: 8,
   alpha: 0.1,

@@ -1,11 +1,11 @@
-import { eyeError, type Judged } from "../../core/eye.js";
+import { eyeError, type JudgedComb } from "../../core/eye.js";
 import { shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
 
 const t = texts.eye;
 
 interface Props {
-  readonly judged: readonly Judged[];
+  readonly judged: readonly JudgedComb[];
   readonly sign: "." | ",";
 }
 

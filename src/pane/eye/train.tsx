@@ -1,6 +1,6 @@
 import { useMemo, useRef, useState } from "preact/hooks";
 import { combWithBees, combWithBrood, type CombPicture } from "../../core/comb-picture.js";
-import type { Judged } from "../../core/eye.js";
+import type { JudgedComb } from "../../core/eye.js";
 import { randomFrom } from "../../core/random.js";
 import { read } from "../../core/reading.js";
 import { Refusal } from "../../core/refusal.js";
@@ -54,7 +54,7 @@ function Round({ kind, again }: { kind: Kind; again: () => void }) {
   const [at, setAt] = useState(0);
   const [typed, setTyped] = useState("");
   const [why, setWhy] = useState<string | null>(null);
-  const [judged, setJudged] = useState<readonly Judged[]>([]);
+  const [judged, setJudged] = useState<readonly JudgedComb[]>([]);
   const input = useRef<HTMLInputElement>(null);
   const picture = useMemo(() => combAt(kind, first + at), [kind, first, at]);
   const last = judged[at];
@@ -105,7 +105,7 @@ function Round({ kind, again }: { kind: Kind; again: () => void }) {
   );
 }
 
-function toldOf({ said, was }: Judged, sign: "." | ","): string {
+function toldOf({ said, was }: JudgedComb, sign: "." | ","): string {
   return t.told(shownNumber(said, sign), shownNumber(Math.round(was), sign));
 }
 

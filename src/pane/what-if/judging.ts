@@ -8,7 +8,7 @@ import { lotAverage, lotChance, type LotAverage } from "../../core/sampling.js";
 import { orWhy, type OrWhy } from "../or-why.js";
 
 /** What the pane says of a lot under a contract. */
-export interface Judged {
+export interface JudgedLot {
   readonly count: LotCount;
   readonly sure: LotAverage;
   /** 0 to 1. */
@@ -19,7 +19,7 @@ export interface Judged {
 const CONFIDENCE = 95;
 
 /** The same as LOT, LOT_CHANCE and LOT_PAY say of the sheet. */
-export function judged(contract: Contract, looks: readonly Look[], size: number): Judged {
+export function judged(contract: Contract, looks: readonly Look[], size: number): JudgedLot {
   const lot = lotOf(contract, looks, size);
   return {
     count: countLot(contract, lot),

@@ -3,12 +3,12 @@ import type { Contract } from "../../core/contract.js";
 import { underRemark } from "../../functions/lot-lines.js";
 import { shownChance, shownNumber } from "../shown.js";
 import { texts } from "../texts.js";
-import type { Judged } from "./judging.js";
+import type { JudgedLot } from "./judging.js";
 
 const t = texts.whatIf;
 
 interface Props {
-  readonly judged: Judged;
+  readonly judged: JudgedLot;
   readonly contract: Contract;
   readonly size: number;
   readonly opened: number;
