@@ -9,6 +9,8 @@ import { rowsOfLot } from "./lot-rows.js";
 import { remarkOnSums } from "./sum-rows.js";
 import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
+type Cells = readonly (readonly unknown[])[];
+
 /**
  * The opened hives of one lot of a yard sheet, and what is to be said of its rows that are no hives.
  *
@@ -16,7 +18,7 @@ import { yardSheet, type YardSheet } from "./yard-sheet.js";
  * @param size - hives in the lot, opened or not; null where all of them stand in the sheet
  */
 export function lotOfSheet(
-  yard: unknown[][],
+  yard: Cells,
   contract: Contract,
   lot: string | null,
   size: number | null,
@@ -37,7 +39,7 @@ export interface LotInSheet {
   readonly leftOut: string;
 }
 
-export function lotInSheet(yard: unknown[][], contract: Contract, lot: string | null): LotInSheet {
+export function lotInSheet(yard: Cells, contract: Contract, lot: string | null): LotInSheet {
   const found = find(yard, contract, lot);
   return {
     looks: [...readLooks(found)],
@@ -46,14 +48,9 @@ export function lotInSheet(yard: unknown[][], contract: Contract, lot: string | 
   };
 }
 
-/** Hives of a lot that stand in the sheet, opened or not, each once. */
-export function hivesListed(yard: unknown[][], contract: Contract, lot: string | null): number {
-  return listedIn(find(yard, contract, lot));
-}
-
 /** A sheet as a contract reads it, and in it the rows of one lot. */
 interface Found {
-  readonly yard: unknown[][];
+  readonly yard: Cells;
   readonly contract: Contract;
   readonly lot: string | null;
   readonly sheet: YardSheet;
@@ -61,7 +58,7 @@ interface Found {
   readonly rows: readonly number[];
 }
 
-function find(yard: unknown[][], contract: Contract, lot: string | null): Found {
+function find(yard: Cells, contract: Contract, lot: string | null): Found {
   const sheet = yardSheet(yard);
   const looks = sheet.looks(contract);
   return { yard, contract, lot, sheet, looks, rows: rowsOfLot(sheet, looks.bees, lot) };
@@ -80,19 +77,10 @@ export interface SheetLook extends Look {
 }
 
 /**
- * The looks of one lot, read as the contract writes and counts. Money hangs on them, so that a row
- * that cannot be read refuses the lot by its row instead of being passed over; all such rows are told
- * of at once.
+ * The looks of one lot one by one, read as the contract writes and counts. Money hangs on them, so that
+ * a row that cannot be read refuses the lot by its row instead of being passed over; all such rows are
+ * told of at once.
  */
-export function looksOfSheet(
-  yard: unknown[][],
-  contract: Contract,
-  lot: string | null,
-): SheetLook[] {
-  return [...readLooks(find(yard, contract, lot))];
-}
-
-/** The same one by one, for who need not keep them. */
 function* readLooks({ yard, contract, lot, sheet, looks, rows }: Found): Generator<SheetLook> {
   const ids = sheet.column("hive")!;
   const [pallets, dates] = [sheet.column("pallet"), sheet.column("date")];
@@ -129,7 +117,7 @@ const MANY_ZEROS = 3;
  * Some Excels hand a blank cell on as 0. Where no cell of the sheet came as a blank, many a 0 may be
  * a hive that nobody opened, and is not counted as empty in silence.
  */
-function checkZeros(zeros: number, opened: number, yard: unknown[][]): void {
+function checkZeros(zeros: number, opened: number, yard: Cells): void {
   if (zeros < MANY_ZEROS || zeros * 4 < opened) return;
   if (yard.some((row) => row.some(isBlank))) return;
   throw new Refusal(

@@ -1,6 +1,6 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
 import { readingOf } from "../core/what-if.js";
-import { hivesListed, looksOfSheet } from "../functions/lot-sheet.js";
+import { lotInSheet } from "../functions/lot-sheet.js";
 import { Choice } from "./choice.js";
 import { lotsOf } from "./columns/lots.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
@@ -23,7 +23,7 @@ import { textOf, thresholdsOf, withFrames } from "./what-if/thresholds.js";
 import { Verdict } from "./what-if/verdict.js";
 
 const t = texts.whatIf;
-const NOTHING_FOUND = { looks: null, listed: 0 };
+const NOTHING_FOUND = { looks: null, listed: 0, leftOut: "" };
 const NOT_MOVED: ReadonlyMap<string, string> = new Map();
 
 /** The thresholds of a contract that are not where the sheet has them. */
@@ -74,10 +74,9 @@ export function WhatIf() {
   const readAs = current && readingOf(current);
   const found = useMemo(() => {
     if (yard === null || current === null) return null;
-    const values = yard.values.map((row) => [...row]);
     return orWhy(() => {
-      const looks = looksOfSheet(values, current, lotName);
-      return { looks, listed: looks.length === 0 ? 0 : hivesListed(values, current, lotName) };
+      const { looks, listed, leftOut } = lotInSheet(yard.values, current, lotName);
+      return { looks, listed: looks.length === 0 ? 0 : listed(), leftOut };
     });
   }, [yard, readAs, lotName]);
   if (value === null) return <NotRead of={watched} />;
@@ -88,7 +87,8 @@ export function WhatIf() {
     setMoved({ of: choice.key, to: new Map(moves).set(label, text) });
   // What was moved since it was saved is not let go.
   const settle = () => setMoved((now) => (now === moved ? null : now));
-  const { looks, listed } = found !== null && "value" in found ? found.value : NOTHING_FOUND;
+  const { looks, listed, leftOut } =
+    found !== null && "value" in found ? found.value : NOTHING_FOUND;
   const asked = orWhy(() => hivesOf(t.size, size) ?? listed);
   const all = "value" in asked ? asked.value : listed;
   const result =
@@ -179,6 +179,7 @@ export function WhatIf() {
             opened={new Set(looks.map(({ id }) => id)).size}
             sign={sign}
           />
+          {leftOut !== "" && <p class="quiet">{t.leftOut(leftOut)}</p>}
           <Ahead contract={current} looks={looks} size={all} sign={sign} />
         </>
       )}

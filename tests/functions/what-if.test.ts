@@ -3,7 +3,7 @@ import type { Contract } from "../../src/core/contract.js";
 import { standardContract } from "../../src/core/standards.js";
 import { TERMS } from "../../src/core/terms.js";
 import { leavesReading } from "../../src/core/what-if.js";
-import { looksOfSheet } from "../../src/functions/lot-sheet.js";
+import { lotInSheet } from "../../src/functions/lot-sheet.js";
 import { comb, terms } from "./sheet.js";
 
 describe("WHAT_IF reads the sheet as the changed contract would", () => {
@@ -48,7 +48,7 @@ it("every term by which a sheet's cells are read is known for one", () => {
       ["Hive", "Date", ...headings],
       ["A1", 46109, ...cells],
     ];
-    expect(looksOfSheet(yard, noting(contract), null)).toHaveLength(1);
+    expect(lotInSheet(yard, noting(contract), null).looks).toHaveLength(1);
   }
   const read = TERMS.filter(({ field }) => asked.has(field)).map(({ label }) => label);
   expect(read).toContain("comb rule");

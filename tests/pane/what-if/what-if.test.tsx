@@ -160,7 +160,7 @@ describe("the view of what if", () => {
   it("shows the weeks ahead with their band", async () => {
     const drawn = await open();
     expect(drawn.page.querySelector(".ahead")!.getAttribute("aria-label")).toMatch(
-      /25 Apr 2026, nine in ten from [\d.]+ to [\d.]+/,
+      /18 Apr 2026, nine in ten from [\d.]+ to [\d.]+/,
     );
     expect(drawn.page.body.textContent).toMatch(
       /4 Apr 2026: [\d.]+ frames .* chance of the average asked/,
@@ -214,7 +214,7 @@ describe("the view of what if", () => {
     const drawn = await open(book);
     type(drawn, "what-if-average-frames", "8,5");
     await vi.waitFor(() =>
-      expect(slider(drawn, "average frames").getAttribute("aria-valuetext")).toBe("8,5 frames"),
+      expect(slider(drawn, "average").getAttribute("aria-valuetext")).toBe("8,5 frames"),
     );
   });
 
@@ -298,6 +298,15 @@ describe("the view of what if", () => {
     expect(verdict(drawn)).toContain(
       "1 of 3 hives under the minimum (dead-outs and hives that lack what is asked of every hive among them; left out of the average)",
     );
+  });
+
+  it("says which rows are sums and no hives", async () => {
+    const yard = [...YARD.map((row) => [...row]), ["Total", ...YARD[1]!.slice(1).map(() => "")]];
+    yard.at(-1)![3] = 80;
+    const book = new MemoryWorkbook({ Yard: yard, Terms: TERMS }, named(10));
+    const drawn = await draw(WhatIf, book);
+    await vi.waitFor(() => expect(verdict(drawn)).toContain("met"));
+    expect(drawn.page.body.textContent).toContain('Left out as no hive: row 12, "Total"');
   });
 
   it("says how a row is counted that cannot be read", async () => {
