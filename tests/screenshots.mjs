@@ -1,4 +1,7 @@
-/** `npm run screenshots`: the playground as it looks, narrow and wide, in each set of colours. */
+/**
+ * `npm run screenshots`: the playground as it looks, narrow and wide, in each set of colours, and the
+ * pictures of What if in the README and of the weeks ahead in docs/forecast.md.
+ */
 import { mkdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { runnerImport } from "vite";
@@ -33,4 +36,16 @@ for (const [name, colours] of Object.entries(COLOURS)) {
     await page.context().close();
   }
 }
+
+const { page } = await openPlayground(browser, { width: 1500, height: 1700 });
+const pane = page.locator("#pane");
+await pane.evaluate((element) => (element.style.width = "640px"));
+await pane.getByRole("tab", { name: "What if" }).click();
+await pane.getByLabel("Hives in the lot").fill("160");
+await pane.getByText("The weeks ahead").click();
+await page.waitForTimeout(1500);
+const docs = fileURLToPath(new URL("../docs/", import.meta.url));
+await pane.getByRole("tabpanel", { name: "What if" }).screenshot({ path: `${docs}what-if.png` });
+await pane.locator(".ahead").screenshot({ path: `${docs}forecast.png` });
+console.log(`wrote ${docs}what-if.png and forecast.png`);
 await browser.close();

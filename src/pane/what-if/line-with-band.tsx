@@ -46,7 +46,8 @@ export function LineWithBand({ points, threshold, sign, system }: Props) {
       {threshold !== null && (
         <>
           <line class="asked-line" x1={LEFT} x2={WIDTH} y1={y(threshold)} y2={y(threshold)} />
-          <text x={WIDTH} y={y(threshold) - 3} text-anchor="end">
+          {/* On the side of its line where the average does not run. */}
+          <text x={WIDTH} y={y(threshold) + (last.middle >= threshold ? 13 : -3)} text-anchor="end">
             {t.asked(shownNumber(threshold, sign))}
           </text>
         </>
