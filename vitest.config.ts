@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.{ts,tsx}"],
     // A slow machine is no fault of the code: no test is timed.
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     hookTimeout: 120_000,
     setupFiles: ["tests/seed.ts"],
   },
