@@ -8,19 +8,11 @@ import { FunctionsJsonPlugin } from "./scripts/functions-json-plugin.mjs";
 import { helpPage } from "./scripts/help-page.mjs";
 import { atOrigin, checkedOrigin } from "./scripts/origin.mjs";
 import { reference } from "./scripts/reference.mjs";
-import { native, plain, shared } from "./webpack.shared.js";
+import { shared, stdlib } from "./webpack.shared.js";
 
 const path = (/** @type {string} */ name) => fileURLToPath(new URL(name, import.meta.url));
 
 const docs = new URL("docs/", import.meta.url);
-
-const stdlib = {
-  test: /@stdlib.*\.js$/,
-  type: "javascript/esm",
-  // Its packages are named without their files.
-  resolve: { fullySpecified: false },
-  use: { loader: path("scripts/stdlib-loader.mjs"), options: { native } },
-};
 
 /** @returns {webpack.Configuration} */
 function addin(/** @type {string} */ origin) {
@@ -30,8 +22,7 @@ function addin(/** @type {string} */ origin) {
     name: "addin",
     target: ["web", "es2022"],
     entry: "./src/pane/main.ts",
-    resolve: { ...shared.resolve, alias: plain },
-    module: { rules: [...shared.module.rules, stdlib] },
+    module: { rules: [...shared.module.rules, stdlib.rule] },
     output: {
       path: path("dist/addin"),
       filename: "addin.js",
@@ -48,11 +39,7 @@ function addin(/** @type {string} */ origin) {
       minimizeOptions: { javascript: { ecma: 2022, toplevel: true, compress: { passes: 3 } } },
     },
     plugins: [
-      // Each distribution without the ways to make others like it.
-      new webpack.NormalModuleReplacementPlugin(
-        /^@stdlib\/stats-base-dists-[a-z-]+$/,
-        (/** @type {{ request: string }} */ asked) => void (asked.request += "/lib/main.js"),
-      ),
+      stdlib.plugin,
       new FunctionsJsonPlugin({ folder: path("src/functions"), transform }),
       new CopyPlugin({
         patterns: [

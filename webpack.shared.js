@@ -1,4 +1,5 @@
 import { fileURLToPath } from "node:url";
+import webpack from "webpack";
 
 /** What the bundles have in common. */
 export const shared = {
@@ -19,38 +20,18 @@ export const shared = {
   },
 };
 
-/**
- * The statistics library brings functions of its own that every browser has, arrays for browsers that
- * had none, a formatter for the messages of mistakes that the core does not make, and a way to lock
- * properties that nothing changes: 14 kB that change no digit which a cell shows.
- */
-export const native = {
-  ...Object.fromEntries(
-    [
-      ...["pow", "exp", "expm1", "log1p", "sin", "cos", "asin", "sqrt", "abs", "floor", "ceil"],
-      ...["trunc", "max", "min"],
-    ].map((name) => [`@stdlib/math-base-special-${name}`, `Math.${name}`]),
+/** The statistics library as a page's bundle takes it in. */
+export const stdlib = {
+  rule: {
+    test: /@stdlib.*\.js$/,
+    type: "javascript/esm",
+    // Its packages are named without their files.
+    resolve: { fullySpecified: false },
+    use: fileURLToPath(new URL("scripts/stdlib-loader.mjs", import.meta.url)),
+  },
+  /** Each distribution without the ways to make others like it. */
+  plugin: new webpack.NormalModuleReplacementPlugin(
+    /^@stdlib\/stats-base-dists-[a-z-]+$/,
+    (/** @type {{ request: string }} */ asked) => void (asked.request += "/lib/main.js"),
   ),
-  ...Object.fromEntries(
-    ["Uint8Array", "Uint16Array", "Uint32Array", "Float64Array"].map((name) => [
-      `@stdlib/array-${name.slice(0, -5).toLowerCase()}`,
-      name,
-    ]),
-  ),
-  "@stdlib/number-ctor": "Number",
-  "@stdlib/math-base-assert-is-nan": "Number.isNaN",
-  "@stdlib/math-base-special-ln": "Math.log",
-  "@stdlib/assert-is-little-endian": "(new Uint8Array(new Uint16Array([1]).buffer)[0] === 1)",
-  "@stdlib/assert-has-generator-support": "(() => true)",
-  "@stdlib/string-format": "String",
-  "@stdlib/utils-define-nonenumerable-read-only-property":
-    "((target, name, value) => void (target[name] = value))",
 };
-
-/** A distribution alone, without what makes distributions of set parameters. */
-export const plain = Object.fromEntries(
-  ["normal-cdf", "t-cdf", "hypergeometric-cdf", "hypergeometric-pmf"].map((name) => [
-    `@stdlib/stats-base-dists-${name}$`,
-    `@stdlib/stats-base-dists-${name}/lib/main.js`,
-  ]),
-);

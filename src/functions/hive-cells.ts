@@ -10,20 +10,16 @@ import { read } from "../core/reading.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { dayOfSerial } from "../core/serial.js";
 import { normalise } from "../core/text.js";
+import { yesOrNo } from "../core/yes-no.js";
 import { PLAIN_WRITING, type Writing } from "../core/writing.js";
 import { CellError, isBlank, isBlankOrZero, toCellError, type Cell } from "./cells.js";
 
 const YES = new Set(
-  "yes y true seen eggs laying present ok queenright qr right 1 x ✓ ✔ q q+ marked clipped".split(
-    " ",
-  ),
+  "seen eggs laying present ok queenright qr right 1 q q+ marked clipped".split(" "),
 );
 /** A queen that bears a dot was seen: the colours by which years are marked. */
 const DOT = /^(?:white|yellow|red|green|blue)(?: \d+)?$/;
 const NO = new Set([
-  "no",
-  "n",
-  "false",
   "none",
   "queenless",
   "ql",
@@ -39,8 +35,6 @@ const NO = new Set([
   "laying workers",
   "lw",
 ]);
-/** Under a heading that asks whether she was seen this says no more than that she was not. */
-const NOT_SEEN = new Set(["no", "n", "false", "none"]);
 const NONE = exactly(0);
 const FRACTIONS: Writing = { ...PLAIN_WRITING, percentsAs: "fraction" };
 /** A year in full, or two digits behind a day and a month. */
@@ -233,9 +227,11 @@ export class HiveCells {
     const cell = this.cell(i);
     if (cell === null || cell === 0) return null;
     const word = normalise(String(cell));
-    if (YES.has(word) || DOT.test(word)) return true;
-    if (NOT_SEEN.has(word) && asksWhetherSeen(this.name)) return null;
-    if (NO.has(word)) return false;
+    const plain = yesOrNo(cell);
+    if (plain === true || YES.has(word) || DOT.test(word)) return true;
+    // Under a heading that asks whether she was seen this says no more than that she was not.
+    if ((plain === false || word === "none") && asksWhetherSeen(this.name)) return null;
+    if (plain === false || NO.has(word)) return false;
     if (UNJUDGED.has(word)) return null;
     return this.named(i, 0, () => {
       throw new Refusal(`${quote(String(cell))} stands where yes or no was expected`);

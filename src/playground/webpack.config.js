@@ -5,7 +5,7 @@ import { functionsJson } from "../../scripts/functions-json.mjs";
 import { helpPage } from "../../scripts/help-page.mjs";
 import { atOrigin } from "../../scripts/origin.mjs";
 import { reference } from "../../scripts/reference.mjs";
-import { native, plain, shared } from "../../webpack.shared.js";
+import { shared, stdlib } from "../../webpack.shared.js";
 
 const path = (/** @type {string} */ name) => fileURLToPath(new URL(name, import.meta.url));
 
@@ -23,9 +23,6 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
     name: "playground",
     target: ["web", "es2022"],
     entry: "./src/playground/main.ts",
-    resolve: { ...shared.resolve, alias: plain },
-    externalsType: "var",
-    externals: native,
     output: {
       path: path("../../dist/playground"),
       filename: "playground.js",
@@ -40,6 +37,7 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
     module: {
       rules: [
         ...shared.module.rules,
+        stdlib.rule,
         // Inside the code, since a page on a disk may not fetch the file beside it.
         {
           test: /\.xlsx$/,
@@ -49,6 +47,7 @@ export default async (/** @type {{ development?: boolean }} */ env) => {
       ],
     },
     plugins: [
+      stdlib.plugin,
       // Patterns to hyphenate seventy languages; the page speaks English.
       new webpack.IgnorePlugin({
         resourceRegExp: /^\.\/(?!en-)[\w-]+\.js$/,

@@ -69,15 +69,21 @@ const review = (view: Element) =>
 const says = (drawn: Drawn, text: string) =>
   vi.waitFor(() => expect(status(drawn)).toBe(text), { timeout: 3000 });
 
+/** The pane while an average of 9 is being written into the sheet, until it is let go. */
+async function saving(book = workbook()) {
+  const opened = await open(book);
+  const view = opened.view("contract");
+  await typeInto(opened, labelled(view, "average frames"), "9");
+  const write = hold(book, "write");
+  button(view, "Save to the sheet").click();
+  return { opened, view, write };
+}
+
 describe("while a change is under way", () => {
   it("a second press changes nothing, and what was done can still be taken back", async () => {
     const book = workbook();
     const before = book.snapshot();
-    const opened = await open(book);
-    const view = opened.view("contract");
-    await typeInto(opened, labelled(view, "average frames"), "9");
-    const write = hold(book, "write");
-    button(view, "Save to the sheet").click();
+    const { opened, view, write } = await saving(book);
     button(view, "Save to the sheet").click();
     await vi.waitFor(() => expect(button(view, "Save to the sheet").disabled).toBe(true));
     write.release();
@@ -110,11 +116,7 @@ describe("while a change is under way", () => {
   });
 
   it("another view can be gone on with, but makes no change of its own", async () => {
-    const book = workbook();
-    const opened = await open(book);
-    await typeInto(opened, labelled(opened.view("contract"), "average frames"), "9");
-    const write = hold(book, "write");
-    button(opened.view("contract"), "Save to the sheet").click();
+    const { opened, write } = await saving();
     const start = await opened.show("start", "h2");
     await vi.waitFor(() => expect(button(start, "Add the sheet Yard 2").disabled).toBe(true));
     write.release();
@@ -151,12 +153,7 @@ describe("while a change is under way", () => {
 
 describe("what is typed while a save is under way", () => {
   it("into another contract stays, and stays chosen", async () => {
-    const book = workbook();
-    const opened = await open(book);
-    const view = opened.view("contract");
-    await typeInto(opened, labelled(view, "average frames"), "9");
-    const write = hold(book, "write");
-    button(view, "Save to the sheet").click();
+    const { opened, view, write } = await saving();
     await typeInto(opened, labelled(view, "Contract"), "name Terms / Pear");
     await typeInto(opened, labelled(view, "average frames"), "6.5");
     write.release();
@@ -173,11 +170,7 @@ describe("what is typed while a save is under way", () => {
 
   it("into the same contract goes on from what was saved", async () => {
     const book = workbook();
-    const opened = await open(book);
-    const view = opened.view("contract");
-    await typeInto(opened, labelled(view, "average frames"), "9");
-    const write = hold(book, "write");
-    button(view, "Save to the sheet").click();
+    const { opened, view, write } = await saving(book);
     // Back to what stood before, and another term too.
     await typeInto(opened, labelled(view, "average frames"), "8");
     await typeInto(opened, labelled(view, "minimum frames"), "4");
