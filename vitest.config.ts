@@ -6,6 +6,7 @@ export default defineConfig({
     // A slow machine is no fault of the code: no test is timed.
     testTimeout: 120_000,
     hookTimeout: 120_000,
+    maxWorkers: "100%",
     setupFiles: ["tests/seed.ts"],
   },
 });

@@ -125,14 +125,38 @@ export async function becomes(
   throw new Error(`it stayed ${JSON.stringify((await read(page, at)).values)}`);
 }
 
-/** A quick hand: the grid opens its editor at the first key, and takes the next ones there. */
-export const PACE = { delay: 40 };
+/** A quick hand. */
+const PACE = { delay: 40 };
 
 /** Chooses a cell as a hand would, and types into it. */
 export async function typeInto(page: Page, sheet: string, address: string, text: string) {
   await choose(page, sheet, address);
-  await page.keyboard.type(text, PACE);
+  await type(page, text);
+  await enter(page);
+}
+
+/** Types into the chosen cell: its editor opens at the first key and takes the next ones. */
+export async function type(page: Page, text: string): Promise<void> {
+  await page.keyboard.type(text.slice(0, 1));
+  await isWriting(page, true);
+  await page.keyboard.type(text.slice(1), PACE);
+}
+
+/** Enters what is typed. The list of functions' names, on a busy machine, may take an Enter for itself. */
+export async function enter(page: Page): Promise<void> {
   await page.keyboard.press("Enter");
+  await isWriting(page, false, 3_000).catch(async () => {
+    await page.keyboard.press("Enter");
+    await isWriting(page, false);
+  });
+}
+
+async function isWriting(page: Page, wanted: boolean, timeout = 30_000): Promise<void> {
+  await page.waitForFunction(
+    (writing) => globalThis.combTally!.session()!.grid.isCellEditing() === writing,
+    wanted,
+    { timeout },
+  );
 }
 
 export async function choose(page: Page, sheet: string, address: string): Promise<void> {
@@ -147,6 +171,9 @@ export async function choose(page: Page, sheet: string, address: string): Promis
       worksheet.getRange(cell!).activate();
     },
     [sheet, address],
+  );
+  await page.waitForFunction(
+    () => document.activeElement?.closest("#grid") && new Promise(requestAnimationFrame),
   );
   // The grid draws, and takes the keys, some frames later.
   await page.waitForTimeout(300);

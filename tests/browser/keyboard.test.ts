@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { becomes, launch, openPlayground, PACE, read, type At } from "./browser.js";
+import { becomes, enter, launch, openPlayground, read, type, type At } from "./browser.js";
 
 const W2: At = { sheet: "Yard", row: 1, column: 22, rows: 1, columns: 1 };
 
@@ -55,8 +55,8 @@ describe("the playground, by keyboard alone", () => {
       const { grid } = globalThis.combTally!.session()!;
       grid.getSheetByName("Yard")!.getRange("W2").activate();
     });
-    await page.keyboard.type("12", PACE);
-    await press("Enter");
+    await type(page, "12");
+    await enter(page);
     await becomes(page, W2, (value) => value === 12);
     await press("F6");
     expect(await focused()).toBe(inPane);
@@ -67,7 +67,7 @@ describe("the playground, by keyboard alone", () => {
   it("leaves a cell that is being written without losing what stands in it", async () => {
     await press("F6");
     await press("ArrowUp");
-    await page.keyboard.type("34", PACE);
+    await type(page, "34");
     await press("F6");
     expect(await part()).toBe("pane");
     await press("Shift+F6");
@@ -90,8 +90,9 @@ describe("the playground, by keyboard alone", () => {
     await press("F6");
     expect(await page.evaluate(() => document.activeElement!.closest("dialog")?.id)).toBe("ask");
     await press("Escape");
+    await page.locator("#ask[open]").waitFor({ state: "detached" });
     await press("F6");
-    expect(await part()).toBe("Spreadsheet");
+    await expect.poll(part).toBe("Spreadsheet");
   });
 
   it("on a narrow screen passes over the part that is not shown", async () => {

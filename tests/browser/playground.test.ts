@@ -6,11 +6,12 @@ import type { Browser, Page } from "playwright-core";
 import {
   becomes,
   choose,
+  enter,
   launch,
   openPlayground,
-  PACE,
   read,
   said,
+  type,
   typeInto,
   type At,
   type Watch,
@@ -60,15 +61,15 @@ describe("the playground, opened from a disk", () => {
 
   it("shows what a function is for, and what it takes, while it is typed", async () => {
     await choose(page, "Yard", "W3");
-    await page.keyboard.type("=COMB.BEE_WEI", PACE);
+    await type(page, "=COMB.BEE_WEI");
     const grid = page.locator("#grid");
     await grid.getByText("COMB.BEE_WEIGHT", { exact: true }).first().waitFor();
     await page.waitForTimeout(500);
-    await page.keyboard.type("GHT(3", PACE);
+    await page.keyboard.type("GHT(3");
     await grid.getByText("per_pound").first().waitFor();
     await page.waitForTimeout(500);
-    await page.keyboard.type(")", PACE);
-    await page.keyboard.press("Enter");
+    await page.keyboard.type(")");
+    await enter(page);
     // Three pounds of 3,500 bees each.
     expect(await becomes(page, cell("Yard", 2, 22), (value) => value !== "")).toBe(10500);
   });
