@@ -142,20 +142,19 @@ export async function type(page: Page, text: string): Promise<void> {
   await page.keyboard.type(text.slice(1), PACE);
 }
 
-/** Enters what is typed. The list of functions' names, on a busy machine, may take an Enter for itself. */
+/** Enters what is typed. The grid's list of functions would take the key, and goes 300 ms after the last. */
 export async function enter(page: Page): Promise<void> {
+  await page.evaluate(
+    () => new Promise((idle) => setTimeout(() => requestIdleCallback(idle), 400)),
+  );
   await page.keyboard.press("Enter");
-  await isWriting(page, false, 3_000).catch(async () => {
-    await page.keyboard.press("Enter");
-    await isWriting(page, false);
-  });
+  await isWriting(page, false);
 }
 
-async function isWriting(page: Page, wanted: boolean, timeout = 30_000): Promise<void> {
+async function isWriting(page: Page, wanted: boolean): Promise<void> {
   await page.waitForFunction(
     (writing) => globalThis.combTally!.session()!.grid.isCellEditing() === writing,
     wanted,
-    { timeout },
   );
 }
 
