@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
@@ -26,10 +26,6 @@ function addin(/** @type {string} */ origin) {
     output: {
       path: path("dist/addin"),
       filename: "addin.js",
-      // Named by its content: an addin.js out of a browser's cache never meets another version's pane.
-      chunkFilename: "[name].[contenthash:8].js",
-      // Beside the page. "auto" asks for a page before the functions are registered.
-      publicPath: "",
       globalObject: "globalThis",
       clean: true,
     },
@@ -64,13 +60,10 @@ function addin(/** @type {string} */ origin) {
 function reportSize(/** @type {webpack.Compiler} */ compiler) {
   compiler.hooks.done.tap("reportSize", (stats) => {
     if (stats.hasErrors()) return;
-    const scripts = readdirSync(compiler.outputPath).filter((name) => name.endsWith(".js"));
-    const texts = scripts.map((name) => readFileSync(join(compiler.outputPath, name)));
-    const kB = (/** @type {Buffer[]} */ parts) =>
-      (parts.reduce((sum, { length }) => sum + length, 0) / 1000).toFixed(1);
-    const gzipped = texts.map((text) => gzipSync(text, { level: 9 }));
+    const script = readFileSync(join(compiler.outputPath, "addin.js"));
+    const kB = (/** @type {Buffer} */ { length }) => `${(length / 1000).toFixed(1)} kB`;
     console.log(
-      `built the add-in: ${scripts.join(" and ")}, ${kB(texts)} kB, ${kB(gzipped)} kB gzipped`,
+      `built the add-in: addin.js, ${kB(script)}, ${kB(gzipSync(script, { level: 9 }))} gzipped`,
     );
   });
 }

@@ -1,8 +1,7 @@
 /**
- * `npm run bundle`: what the add-in's scripts are made of, group by group, and what they weigh
- * together. `npm run bundle -- core` lists the modules of that group.
+ * `npm run bundle`: what the add-in's script is made of, group by group, and what it weighs. `npm run bundle -- core` lists the modules of that group.
  */
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { SourceMap } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -10,7 +9,7 @@ import { gzipSync } from "node:zlib";
 import webpack from "webpack";
 import configurations from "../webpack.config.js";
 
-/** Built with source maps, which change no byte of the scripts themselves. */
+/** Built with source maps, which change no byte of the script itself. */
 async function build(/** @type {string} */ folder) {
   const addin = configurations({}).find(({ name }) => name === "addin");
   const output = { ...addin?.output, path: folder };
@@ -25,7 +24,7 @@ async function build(/** @type {string} */ folder) {
 }
 
 /**
- * The minified text that each module has in a script, by the module's path.
+ * The minified text that each module has in the script, by the module's path.
  * @param {string} script
  * @param {string} map
  */
@@ -73,24 +72,20 @@ function kB(/** @type {number} */ bytes) {
 const folder = mkdtempSync(join(tmpdir(), "comb-tally-"));
 try {
   await build(folder);
-  const scripts = readdirSync(folder).filter((name) => name.endsWith(".js"));
+  const read = (/** @type {string} */ file) => readFileSync(join(folder, file), "utf8");
+  const script = read("addin.js");
   const wanted = process.argv[2];
   /** @type {Map<string, string>} */
   const groups = new Map();
-  for (const name of scripts) {
-    const read = (/** @type {string} */ file) => readFileSync(join(folder, file), "utf8");
-    for (const [path, text] of textsOf(read(name), read(`${name}.map`))) {
-      if (wanted !== undefined && groupOf(path) !== wanted) continue;
-      const group = wanted === undefined ? `${groupOf(path)} (${name})` : path;
-      groups.set(group, (groups.get(group) ?? "") + text);
-    }
+  for (const [path, text] of textsOf(script, read("addin.js.map"))) {
+    if (wanted !== undefined && groupOf(path) !== wanted) continue;
+    const group = wanted === undefined ? groupOf(path) : path;
+    groups.set(group, (groups.get(group) ?? "") + text);
   }
   console.log(`minified  gzipped  kB, each group gzipped alone`);
   list(groups);
-  const files = scripts.map((name) => sizes(readFileSync(join(folder, name))));
-  const sum = (/** @type {"minified" | "gzipped"} */ key) =>
-    files.reduce((total, file) => total + file[key], 0);
-  console.log(`\n${kB(sum("minified"))} ${kB(sum("gzipped"))}  ${scripts.join(" and ")} together`);
+  const whole = sizes(script);
+  console.log(`\n${kB(whole.minified)} ${kB(whole.gzipped)}  addin.js`);
 } finally {
   rmSync(folder, { recursive: true });
 }

@@ -21,7 +21,6 @@ export function faultsOf(folder, origin, shipped) {
   return [
     ...(named.length === 0 ? ["the manifest names no address"] : []),
     ...named.flatMap((url) => missing(url ?? "", origin, folder)),
-    ...unfetchable(read("addin.js"), folder),
     ...readdirSync(folder)
       .filter((name) => TEXT.test(name) && origin !== DEVELOPMENT_ORIGIN)
       .filter((name) => read(name).includes(DEVELOPMENT_ORIGIN))
@@ -30,19 +29,6 @@ export function faultsOf(folder, origin, shipped) {
       (fault) => `a workbook in the world would break: ${fault}`,
     ),
   ];
-}
-
-/**
- * The pane is a file of its own, which addin.js names.
- * @param {string} script
- * @param {string} folder
- */
-function unfetchable(script, folder) {
-  const parts = [...script.matchAll(/"(pane\.\w+\.js)"/g)].map(([, name]) => name ?? "");
-  if (parts.length === 0) return ["addin.js names no file of the pane"];
-  return parts
-    .filter((name) => !existsSync(join(folder, name)))
-    .map((name) => `addin.js names ${name}, which is not built`);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -37,14 +37,6 @@ describe("what is packed", () => {
   it("has every file that the manifest names", () => {
     rmSync(join(folder, "assets/icon-80.png"));
     expect(faults()).toEqual(["the manifest names assets/icon-80.png, which is not built"]);
-  });
-
-  it("has the pane that addin.js asks for", () => {
-    const pane = readdirSync(folder).find((name) => /^pane\.\w+\.js$/.test(name))!;
-    rmSync(join(folder, pane));
-    expect(faults()).toEqual([`addin.js names ${pane}, which is not built`]);
-    change("addin.js", pane, "elsewhere.js");
-    expect(faults()).toEqual(["addin.js names no file of the pane"]);
   });
 
   it("is for one address alone", () => {

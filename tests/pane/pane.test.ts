@@ -90,29 +90,16 @@ describe("the pane without Excel", () => {
   });
 });
 
-describe("the pane's own file", () => {
-  it("is fetched after the functions stand", async () => {
-    const order: string[] = [];
-    await openPane(
-      (into) => {
-        new FakeExcel(SHEETS).install(into);
-        const associate = () => void order.push("function");
-        Object.assign(into, { CustomFunctions: { associate } });
-      },
-      { onFetch: (name) => order.push(name) },
-    );
-    expect(order[0]).toBe("addin.js");
-    expect(order.slice(1, -1)).toEqual(readFunctionsJson().functions.map(() => "function"));
-    expect(order.at(-1)).toMatch(/^pane\.\w+\.js$/);
+it("has every function registered before it waits for Excel", async () => {
+  const order: string[] = [];
+  await openPane((into) => {
+    new FakeExcel(SHEETS).install(into);
+    const { Office } = into as unknown as { Office: { onReady: () => Promise<unknown> } };
+    const { onReady } = Office;
+    Office.onReady = () => (order.push("waits"), onReady());
+    Object.assign(into, { CustomFunctions: { associate: () => void order.push("function") } });
   });
-
-  it("is missed in words where it cannot be fetched", async () => {
-    const window = await openPane((into) => new FakeExcel(SHEETS).install(into), {
-      served: (name) => !name.startsWith("pane.") || name === "pane.html",
-    });
-    expect(status(window)).toMatch(/could not be fetched.*functions in your cells go on/);
-    expect(await violationsIn(window)).toEqual([]);
-  });
+  expect(order).toEqual([...readFunctionsJson().functions.map(() => "function"), "waits"]);
 });
 
 it.each([
@@ -121,7 +108,7 @@ it.each([
 ])(
   "says that the list could not be read, and that the functions may work: %s",
   async (_, fetch) => {
-    const window = await openPane((into) => new FakeExcel(SHEETS).install(into), { fetch });
+    const window = await openPane((into) => new FakeExcel(SHEETS).install(into), fetch);
     const about = await openAbout(window);
     await vi.waitFor(() => expect(about.textContent).toMatch(/could not be read.*may work/s));
   },
