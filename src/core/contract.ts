@@ -26,7 +26,7 @@ export interface Contract extends Writing {
   readonly frame: FrameSize;
   readonly boxFrame: FrameSize;
   readonly mostFrames: number;
-  readonly partFrame: "down" | "nearest" | "between";
+  readonly partFrame: "down" | "nearest" | "as it is" | "between";
   readonly brood: number;
   readonly broodMeasure: BroodMeasure;
   readonly broodCombCover: number;

@@ -36,7 +36,7 @@ export function isByGrade({ baseFee }: Contract): boolean {
  * no grade.
  *
  * @example
- * // 7: 140 and 8: 175, 7.5 frames: down 140, nearest 175, between 157.50
+ * // 7: 140 and 8: 175, 7.5 frames: down and as it is 140, nearest 175, between 157.50
  */
 export function feeOf(contract: Contract, hive: OpenedHive): Exact {
   if (!hive.accepted) return NOTHING;

@@ -207,8 +207,8 @@ function enough(has: number | null, asked: number): boolean | null {
 
 /** The least frames that reach a grade, by the way in which the contract reads a part frame. */
 function leastFrames({ partFrame }: Contract, frames: number): number {
-  if (partFrame === "between") return frames;
-  return partFrame === "down" ? Math.ceil(frames) : Math.ceil(frames) - 1 / 2;
+  if (partFrame === "down") return Math.ceil(frames);
+  return partFrame === "nearest" ? Math.ceil(frames) - 1 / 2 : frames;
 }
 
 function requirement(

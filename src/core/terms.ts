@@ -122,9 +122,9 @@ export const TERMS: readonly Term[] = [
   term(
     "part frame",
     "partFrame",
-    oneOf("down", "nearest", "between"),
-    "between",
-    "How 7.5 frames is read against grades and the minimum: as 7 (down), as 8 (nearest), or as it is (between).",
+    oneOf("down", "nearest", "as it is", "between"),
+    "as it is",
+    "How 7.5 frames is read against grades and the minimum: as 7 (down), as 8 (nearest), or as it is. A hive is paid the fee of its grade; between reads 7.5 as it is and pays it between the fees of 7 and 8.",
   ),
   term(
     "brood",

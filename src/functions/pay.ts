@@ -16,8 +16,8 @@ import { hiveParameters, underContract } from "./under-contract.js";
  * What each hive is paid under its contract by itself: its fee, and its bonus where that is worked out hive by hive.
  *
  * @remarks 0 for a hive that is dead, lacks what the contract asks of every hive, or has no grade.
- * A part frame is read as the term "part frame" says: between pays 7.5 frames half way between the
- * fees of 7 and 8. A half cent is rounded away from zero. What hangs on the lot's average (pro
+ * A part frame is paid by its hive's grade, but where the term "part frame" says between: 7.5
+ * frames are then paid half way between the fees of 7 and 8. A half cent is rounded away from zero. What hangs on the lot's average (pro
  * rata, bonus by lot) is in LOT_PAY. #N/A where the contract asks for what is not judged.
  * @example =COMB.HIVE_PAY(B2:B61,Terms,"Cherry") gives a fee a hive, down the column.
  * @customfunction HIVE_PAY

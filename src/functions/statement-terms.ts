@@ -48,7 +48,8 @@ export const CHOICES: Readonly<Record<string, Readonly<Record<string, string>>>>
   "part frame": {
     down: "7.5 frames are read as 7 against grades and the minimum.",
     nearest: "7.5 frames are read as 8 against grades and the minimum.",
-    between: "7.5 frames are read as they are, between 7 and 8.",
+    "as it is": "7.5 frames are read as they are, and paid by the grade they reach.",
+    between: "7.5 frames are read as they are, and paid between the fees of 7 and 8.",
   },
   "brood counted as": {
     "full frames": "Combs with brood are added up to full frames of it.",

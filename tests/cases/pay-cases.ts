@@ -52,9 +52,9 @@ export const cases: readonly Case[] = [
   {
     id: "HIVE_PAY",
     args: [[[10], [9], ["9-10"], [8], [6.5], [5], ["dead"], ["sevn"]], TERMS, "Cherry"],
-    gives: [[220], [190], [205], [190], [150], [0], [0], [VALUE]],
+    gives: [[220], [190], [190], [190], [150], [0], [0], [VALUE]],
     known:
-      "by hand: 9.5 is half way from 9 (190) to 10 (220); 6.5 lies between 6 and 7, both 150; 5 is under the minimum",
+      "common practice, no source: each the fee of its grade; 9.5 is Standard, 6.5 Light, 5 under the minimum",
   },
   {
     id: "HIVE_PAY",
@@ -136,12 +136,11 @@ export const cases: readonly Case[] = [
       ["hives agreed", 40, "", ""],
       ["hives opened", 4, "", ""],
       ["Prime", 10, 220, 2200],
-      ["Standard (9.5 frames)", 10, 205, 2050],
-      ["Standard", 10, 190, 1900],
+      ["Standard", 20, 190, 3800],
       ["dead-out", 10, 0, 0],
-      ["total", "", "", 6150],
+      ["total", "", "", 6000],
     ],
-    known: "by hand: each of 4 opened stands for 10 of 40; 2,200 + 2,050 + 1,900",
+    known: "by hand: each of 4 opened stands for 10 of 40; 2,200 + 3,800",
   },
   {
     id: "LOT_PAY",

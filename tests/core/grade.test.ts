@@ -52,6 +52,8 @@ describe("the grades of a contract without grades of its own", () => {
 
 describe("a hive's grade", () => {
   it.each([
+    ["as it is", 7.9, "at minimum"],
+    ["as it is", 8, "at average"],
     ["between", 7.9, "at minimum"],
     ["between", 8, "at average"],
     ["down", 7.9, "at minimum"],

@@ -36,7 +36,7 @@ const settle = (
   delivered: number | null = null,
 ) => lotPay(contract(rows), lotOf(contract(rows), looks(frames), size), delivered);
 
-const part = fc.constantFrom("down", "nearest", "between");
+const part = fc.constantFrom("down", "nearest", "as it is", "between");
 const frames = fc.oneof(
   fc.integer({ min: 0, max: 80 }).map((quarters) => quarters / 4),
   fc.integer({ min: 0, max: 60 }).map((thirds) => thirds / 3),
@@ -363,6 +363,7 @@ describe("a part frame", () => {
     ["grade 3 name", "Light"],
     ["grade 3 frames", 6],
     ["grade 3 fee", 150],
+    ["part frame", "between"],
     ...more,
   ];
   const fee = (rows: Rows, frames: number, grade: string) =>
@@ -375,6 +376,24 @@ describe("a part frame", () => {
       accepted: true,
       dead: false,
     });
+
+  it("is paid the fee of its grade where no more is said", () => {
+    // 7 to 10 frames at 70, 4 to 7 at 40: 56 of 10, 64 of 7 and 24 of 6.5 hives (common practice, no source).
+    const rows: Rows = [
+      ["grade 1 name", "Gold"],
+      ["grade 1 frames", 10],
+      ["grade 1 fee", 95],
+      ["grade 2 name", "Silver"],
+      ["grade 2 frames", 7],
+      ["grade 2 fee", 70],
+      ["grade 3 name", "Bronze"],
+      ["grade 3 frames", 4],
+      ["grade 3 fee", 40],
+    ];
+    const hives = (count: number, frames: number) => Array<number>(count).fill(frames);
+    const lot = [...hives(56, 10.5), ...hives(64, 9.9), ...hives(24, 6.5)];
+    expect(settle(rows, lot).total).toBe(56 * 95 + 64 * 70 + 24 * 40);
+  });
 
   it("is paid between only next to a better class, and a whole frame as its class", () => {
     // 9 to 10: 190 + 30 x the part. 7 to 7.5: 150 + 40 x the part / 0.5.
@@ -424,7 +443,12 @@ describe("a figure with a rounding of the machine's in it", () => {
   });
 
   it("is its class at a threshold of thirds", () => {
-    const thirds: Rows = [...rows.slice(0, 6), ["grade 2 frames", 25 / 3], ["grade 2 fee", 100]];
+    const thirds: Rows = [
+      ...rows.slice(0, 6),
+      ["grade 2 frames", 25 / 3],
+      ["grade 2 fee", 100],
+      ["part frame", "between"],
+    ];
     expect(settle(thirds, [25 / 3, 25 / 3 - 5e-10]).lines[0]).toMatchObject({
       quantity: 2,
       rate: 100,
@@ -706,7 +730,7 @@ describe("WHAT_IF", () => {
     ["grade 1 frames", [8, 9, 10]],
     ["grade 1 fee", [200, 250]],
     ["grade 2 name", ["Low", "Lower"]],
-    ["part frame", ["down", "nearest", "between"]],
+    ["part frame", ["down", "nearest", "as it is", "between"]],
   ])("does so under grades: %s", (label, values) => {
     const graded: Rows = [
       ["average frames", 8],

@@ -49,7 +49,7 @@ const CHOICES: readonly (readonly [string, Field, readonly string[], string])[] 
     ["two-thirds", "three-quarters", "sum of parts", "cluster count"],
     "two-thirds",
   ],
-  ["part frame", "partFrame", ["down", "nearest", "between"], "between"],
+  ["part frame", "partFrame", ["down", "nearest", "as it is", "between"], "as it is"],
   ["brood counted as", "broodMeasure", ["full frames", "combs"], "full frames"],
   ["stores unit", "storesUnit", ["frames", "lb", "kg"], "frames"],
   ["bonus by", "bonusBy", ["lot", "hive"], "lot"],

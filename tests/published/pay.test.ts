@@ -61,7 +61,7 @@ describe("a printed schedule of dollars by frames (blog.strombotne.com, pollinat
   it("pays each whole frame as printed, however part frames are read", () => {
     const printed = new Map<number, number>([...SCHEDULE, [3, 0], [2, 0], [1, 0], [13, 200]]);
     for (const [frames, dollars] of printed) {
-      for (const partFrame of ["down", "nearest", "between"]) {
+      for (const partFrame of ["down", "nearest", "as it is", "between"]) {
         expect(fee(frames, partFrame), `${frames} frames, ${partFrame}`).toBe(dollars);
       }
     }
@@ -69,8 +69,9 @@ describe("a printed schedule of dollars by frames (blog.strombotne.com, pollinat
 
   it("pays a part frame as 7, as 8, or between the two as the contract says", () => {
     // 7: 140, 8: 175. (140 + 175) / 2 = 157.50; 140 + 0.25 x 35 = 148.75.
-    expect(["down", "nearest", "between"].map((as) => fee(7.5, as))).toEqual([140, 175, 157.5]);
-    expect(["down", "nearest", "between"].map((as) => fee(7.25, as))).toEqual([140, 140, 148.75]);
+    const ways = ["down", "as it is", "nearest", "between"];
+    expect(ways.map((as) => fee(7.5, as))).toEqual([140, 140, 175, 157.5]);
+    expect(ways.map((as) => fee(7.25, as))).toEqual([140, 140, 140, 148.75]);
     // 3: 0, 4: 75.
     expect(["down", "nearest", "between"].map((as) => fee(3.5, as))).toEqual([0, 75, 37.5]);
   });
