@@ -111,7 +111,9 @@ export const TOPICS = [
         "The table has no column for a contract, or its heading is blank. Write the contract's name beside Term.",
       "two contracts are named …": "Rename one of the two columns.",
       "several contracts stand here, say which: …":
-        "Give the contract's name as the argument contract, or let each row of the sheet say it.",
+        "Give the contract's name as the argument contract, or let each hive's row name it in a column Contract.",
+      "the hives go by several contracts (…): say which one, or which lot":
+        "The hives of one lot name different contracts. Correct them, give the lot, or give the contract's name as the argument contract.",
       "no contract is named …; here are …":
         "The name is spelled otherwise in the heading of the Terms, or is in another table.",
       "… is no term that is known…":
@@ -235,6 +237,8 @@ export const TOPICS = [
       "a lot of … hives: give a whole number": "Give all hives of the lot, opened or not.",
       "a lot of … cannot have … opened":
         "The size is less than the hives opened. Give all hives of the lot, opened or not.",
+      "a lot of … cannot have … in the sheet: give all of its hives, or write gone where one is no longer in it":
+        "The size is less than the hives that stand in the sheet for the lot, opened or not.",
       "a confidence of … %: give one over 0 and under 100, such as 95": "Write 95 for 95 %.",
     },
   },
@@ -413,7 +417,6 @@ export const TOPICS = [
       "no opened hive counts in the average":
         "Every hive opened is under the minimum. Not a mistake: give a spread of your own.",
       "lot_size: … is no whole number of hives": "Give a whole number.",
-      "contract: left out, and it says how the hives count": "Give the contract too.",
       "hives that both judged: …, and two are needed, better twenty":
         "Let both judge the same hives, and fill both columns.",
       "both saw no bees in any hive": "Give hives with bees in them.",

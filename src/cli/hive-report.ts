@@ -7,7 +7,7 @@ import { cellsOf, notAdded, type YardSheet } from "./find.js";
 import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
 import { Problem } from "../workbook/problem.js";
-import { NOTHING, verdictOn } from "./lot-verdict.js";
+import { NOTHING, severalContracts, verdictOn } from "./lot-verdict.js";
 import { paragraph, textTable } from "./text-table.js";
 
 /** The lines of a yard sheet's hives, one list a grading, hive by hive the same hives. */
@@ -99,8 +99,13 @@ function lotTable(
     const names = new Set([...best, ...grades.keys()]);
     const list = [...names].map((name) => `${grades.get(name)} ${name}`).join(", ");
     const isRest = lot === "" && named.size > 1;
+    const isSeveral = grading.contract === null && tallies.some(isOther({ lot, contract }));
     const { average, met, caution } =
-      isRest || named.size > MOST_LOTS ? NOTHING : verdictOn(values, lot || null, grading);
+      isRest || named.size > MOST_LOTS || contract === ""
+        ? NOTHING
+        : isSeveral
+          ? severalContracts(lot || null)
+          : verdictOn(values, lot || null, grading, contract);
     const row = [cut(lot || "(no lot)"), cut(contract), String(hives), average, met, list];
     return { row, caution };
   });
@@ -119,6 +124,11 @@ function lotTable(
 const HOW_SURE =
   "Average and verdict are those of the hives opened. How sure they are of a lot that was opened in " +
   "part, LOT and the statement say: they ask how many hives it has.";
+
+const isOther =
+  (one: Pick<Tally, "lot" | "contract">) =>
+  ({ lot, contract }: Tally): boolean =>
+    lot === one.lot && contract !== one.contract;
 
 interface Tally {
   readonly lot: string;

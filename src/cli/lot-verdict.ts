@@ -28,12 +28,16 @@ export const NOTHING: Verdict = { average: "", met: "", caution: "" };
  * hives that have their own notes.
  *
  * @param lot - its name, null where the sheet has none
+ * @param contract - the one that all of its hives go by
  */
-export function verdictOn(values: unknown[][], lot: string | null, grading: Grading): Verdict {
-  // Rows that name their own contracts make no lot under one.
-  if (grading.contract === null) return NOTHING;
+export function verdictOn(
+  values: unknown[][],
+  lot: string | null,
+  grading: Grading,
+  contract: string,
+): Verdict {
   try {
-    return judged(values, lot, contractOf(grading, grading.contract));
+    return judged(values, lot, contractOf(grading, contract));
   } catch (error) {
     if (error instanceof Refusal && error.kind === "wrong") {
       return { ...NOTHING, caution: `${whose(lot)}${error.message}.` };
@@ -43,6 +47,12 @@ export function verdictOn(values: unknown[][], lot: string | null, grading: Grad
     }
     throw error;
   }
+}
+
+/** Of a lot whose hives name several contracts. */
+export function severalContracts(lot: string | null): Verdict {
+  const caution = `${whose(lot)}the hives go by several contracts, and no average is told.`;
+  return { ...NOTHING, caution };
 }
 
 const whose = (lot: string | null): string => (lot === null ? "" : `Lot ${lot}: `);

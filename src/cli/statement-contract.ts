@@ -16,15 +16,21 @@ export interface Agreed {
   readonly contract: string;
 }
 
-/** The contract meant: one of the workbook's own terms, of another workbook, or a published standard. */
+/**
+ * The contract meant: one of the workbook's own terms, of another workbook, or a published standard.
+ *
+ * @param byHives - the contracts that the lot's hives name in the sheet
+ */
 export async function agreed(
   workbook: Workbook,
   { contract, under, output }: StatementOrder,
+  byHives: readonly string[],
 ): Promise<Agreed> {
+  const inSheet = byHives.length === 1 ? byHives[0]! : null;
   const own = findTerms(workbook);
   const named = own?.contracts.find((name) => normalise(name) === normalise(contract ?? ""));
   if (own !== null && (contract === null || named !== undefined)) {
-    return { terms: own, contract: oneOf(own, named ?? under) };
+    return { terms: own, contract: oneOf(own, named ?? under ?? inSheet) };
   }
   if (contract === null) throw new Problem(NO_CONTRACT);
   // A name that is no file's and no standard's can only be meant for one of the workbook's own.
@@ -34,7 +40,7 @@ export async function agreed(
   const source = await contractSource(contract);
   if (source.kind !== "terms") return { terms: null, contract };
   await refuseSameFile(source.path, output);
-  return { terms: source.terms, contract: oneOf(source.terms, under) };
+  return { terms: source.terms, contract: oneOf(source.terms, under ?? inSheet) };
 }
 
 const NO_CONTRACT =

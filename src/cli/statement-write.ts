@@ -2,14 +2,17 @@ import { basename, extname } from "node:path";
 import { Refusal } from "../core/refusal.js";
 import { CellError } from "../functions/cells.js";
 import { functions } from "../functions/index.js";
+import { contractsIn } from "../functions/lot-contract.js";
+import { hivesOfLot } from "../functions/lot-rows.js";
 import { lotStatement, type StatementAsk } from "../functions/statement.js";
+import { yardSheet } from "../functions/yard-sheet.js";
 import { outcomeOf, type Statement, type StatementCell } from "../functions/statement-model.js";
 import { areaOn, isIn, valuesIn, type Area } from "../workbook/area.js";
 import { calculate } from "../workbook/calculate.js";
 import { computedHeadings } from "./columns.js";
 import { readCsv, toWorkbook } from "./csv.js";
 import { writeWhole } from "./files.js";
-import { cellsOf, findYardSheets, nearestMiss, notAdded } from "./find.js";
+import { cellsOf, findYardSheets, nearestMiss, notAdded, type YardSheet } from "./find.js";
 import { refuseUnsaidDateSystem } from "./grading.js";
 import type { Done } from "./order.js";
 import { settle, type Remark } from "../workbook/outcome.js";
@@ -37,7 +40,7 @@ export async function writeStatement(
       : (await openWorkbook(bytes, order.input)).workbook;
   const yards = findYardSheets(workbook, computedHeadings());
   const yard = yardAsked(yards, order, nearestMiss(workbook));
-  const { terms, contract } = await agreed(workbook, order);
+  const { terms, contract } = await agreed(workbook, order, contractsOn(yard, order.lot));
   if (workbook.properties.date1904) {
     const wish = terms ? { standard: null, contract } : { standard: contract, contract: null };
     refuseUnsaidDateSystem([yard], terms, wish);
@@ -51,6 +54,17 @@ export async function writeStatement(
   progress.step("writing");
   await writeWhole(order.output, await saveWorkbook(statementFile(made)));
   return { lines: [...notAdded(yard), ...report(made, order, contract)], complete: true };
+}
+
+/** What the lot's hives name in the sheet; nothing where the sheet is refused, as the statement then is. */
+function contractsOn(yard: YardSheet, lot: string | null): readonly string[] {
+  try {
+    const sheet = yardSheet(cellsOf(yard));
+    return contractsIn(sheet, hivesOfLot(sheet, lot));
+  } catch (error) {
+    if (error instanceof Refusal) return [];
+    throw error;
+  }
 }
 
 /** @param top - the row of the headings, from which rows are counted in what is refused */

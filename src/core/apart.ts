@@ -1,3 +1,4 @@
+import { toPlaces } from "./places.js";
 import { TOLERANCE } from "./tolerance.js";
 
 const MOST_DECIMALS = 9;
@@ -13,7 +14,7 @@ const MOST_DECIMALS = 9;
 export function decimalsApart(value: number, asked: number, least = 2): number {
   const side = sideOf(value, asked);
   let decimals = least;
-  while (decimals < MOST_DECIMALS && sideOf(Number(value.toFixed(decimals)), asked) !== side) {
+  while (decimals < MOST_DECIMALS && sideOf(toPlaces(value, decimals), asked) !== side) {
     decimals++;
   }
   return decimals;
@@ -21,7 +22,7 @@ export function decimalsApart(value: number, asked: number, least = 2): number {
 
 /** The figure as text with so many decimals as it needs beside what is asked, and no idle noughts. */
 export function shownApart(value: number, asked: number): string {
-  return String(Number(value.toFixed(decimalsApart(value, asked))));
+  return String(toPlaces(value, decimalsApart(value, asked)));
 }
 
 function sideOf(value: number, asked: number): number {

@@ -1,3 +1,4 @@
+import { toPlaces } from "./places.js";
 import { Refusal } from "./refusal.js";
 import { together } from "./together.js";
 
@@ -114,5 +115,5 @@ export function checkPairs(columns: readonly Estimate[], are: string): void {
 
 /** A figure to two places, to be read in a sentence. */
 export function rounded(value: number): number {
-  return Math.round(value * 100) / 100;
+  return toPlaces(value, 2);
 }

@@ -4,7 +4,7 @@ import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { together } from "../core/together.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
-import { contractNamed } from "./contracts.js";
+import { contractOfLot } from "./lot-contract.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { dateOf } from "./dates.js";
 import { layingParameter, seasonParameter, trustIn } from "./forecast-cells.js";
@@ -73,9 +73,9 @@ export function LOT_FORECAST(
     parameters,
     values,
     (yard, on, size, terms, name, lotName, season, laying, space) => {
-      const contract = contractNamed(terms, name);
-      const { looks, listed, leftOut } = lotInSheet(yard, contract, lotName);
-      const inLot = size ?? listed();
+      const contract = contractOfLot(terms, name, yard, lotName);
+      const { looks, size: sizeOf, remark } = lotInSheet(yard, contract, lotName);
+      const inLot = sizeOf(size);
       const asked = contract.averageFrames;
       const rows = datesOf(on, contract).map((date): Cell[] => {
         const told = known(() =>
@@ -94,7 +94,7 @@ export function LOT_FORECAST(
           asked === 0 ? "none" : asked,
           told.met === null ? "not asked" : told.met ? "met" : "not met",
           told.chance === null ? "" : 100 * told.chance,
-          together(noteOn(told, laying, space), leftOut),
+          together(noteOn(told, laying, space), remark),
         ];
       });
       return [HEADINGS, ...rows];

@@ -2,6 +2,7 @@ import { shownApart } from "../core/apart.js";
 import type { Contract } from "../core/contract.js";
 import { countLot, underOf, type Lot, type LotCount } from "../core/lot.js";
 import { lotPay } from "../core/pay.js";
+import { toPlaces } from "../core/places.js";
 import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import { lotAverage, type LotAverage } from "../core/sampling.js";
@@ -24,13 +25,13 @@ export type LotLine = [
 /**
  * What the opened hives come to under the contract, up to whether it is met.
  *
- * @param leftOut - what is to be said of rows of the sheet that are no hives
+ * @param remark - what is to be said of the sheet: rows that are no hives, another contract named
  */
-export function countLines(contract: Contract, lot: Lot, leftOut: string): LotLine[] {
+export function countLines(contract: Contract, lot: Lot, remark: string): LotLine[] {
   const count = countLot(contract, lot);
   return [
     ["Hives in the lot", lot.size, "", "count"],
-    ["Hives opened", count.opened, joined(openedRemark(lot, count), leftOut), "count", "in short"],
+    ["Hives opened", count.opened, joined(openedRemark(lot, count), remark), "count", "in short"],
     ["Dead-outs", count.deadOuts, "", "count"],
     ["Hives under the minimum", count.under, underRemark(contract), "count"],
     ["Average frames", count.average ?? "", averageRemark(contract, count), "frames", "in short"],
@@ -157,5 +158,5 @@ function percent(share: number): string {
 }
 
 function round(value: number, decimals = 2): string {
-  return String(Number(value.toFixed(decimals)));
+  return String(toPlaces(value, decimals));
 }

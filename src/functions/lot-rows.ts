@@ -29,15 +29,26 @@ export function rowsOfLot(sheet: YardSheet, bees: HiveCells, lot: string | null)
   if (lots === null) {
     throw new Refusal(`lot ${quote(lot)} is asked for, and the sheet has no lot column`);
   }
-  const asked = normalise(lot);
-  const isName = onceEach((name: string) => normalise(name) === asked);
-  const isAsked = (i: number): boolean => isName(lots.text(i) ?? "");
+  const isAsked = standsIn(lots, lot);
   const isUnsaid = (i: number): boolean => lots.text(i) === null;
   refuseStrays(sheet, bees, (i) => isAsked(i) || isUnsaid(i));
   const hives = hivesOf(sheet);
   const unsaid = hives.filter((i) => isUnsaid(i) && !bees.isUncounted(i)).map((i) => i + 2);
   if (unsaid.length > 0) throw new Refusal(`${rowsHave(unsaid)} no lot: write it in every row`);
   return hives.filter(isAsked);
+}
+
+/** The rows of the hives that name a lot, and of all hives where none is asked for. */
+export function hivesOfLot(sheet: YardSheet, lot: string | null): number[] {
+  const lots = sheet.column("lot");
+  const hives = hivesOf(sheet);
+  return lot === null || lots === null ? hives : hives.filter(standsIn(lots, lot));
+}
+
+function standsIn(lots: HiveCells, lot: string): (i: number) => boolean {
+  const asked = normalise(lot);
+  const isName = onceEach((name: string) => normalise(name) === asked);
+  return (i) => isName(lots.text(i) ?? "");
 }
 
 /** A row that has counts and no id may be a hive, and may be a sum: which, nobody can tell. */

@@ -1,18 +1,22 @@
 import type { Contract } from "../core/contract.js";
 import { lotOf, type Look, type Lot } from "../core/lot.js";
+import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
+import { together } from "../core/together.js";
 import { isBlank, toCellError } from "./cells.js";
 import { dayAt } from "./dates.js";
 import { Faults } from "./faults.js";
 import { faultsAt, hiveAt, standingAt, type LookColumns } from "./look.js";
 import { rowsOfLot } from "./lot-rows.js";
+import { remarkOnContract } from "./lot-contract.js";
 import { remarkOnSums } from "./sum-rows.js";
 import { yardSheet, type YardSheet } from "./yard-sheet.js";
 
 type Cells = readonly (readonly unknown[])[];
 
 /**
- * The opened hives of one lot of a yard sheet, and what is to be said of its rows that are no hives.
+ * The opened hives of one lot of a yard sheet, and what is to be said of rows that are no hives, or of
+ * another contract that the hives name.
  *
  * @param lot - the lot's name in the sheet's lot column; null takes every row
  * @param size - hives in the lot, opened or not; null where all of them stand in the sheet
@@ -22,29 +26,29 @@ export function lotOfSheet(
   contract: Contract,
   lot: string | null,
   size: number | null,
-): { lot: Lot; leftOut: string } {
+): { lot: Lot; remark: string } {
   const found = find(yard, contract, lot);
   return {
-    lot: lotOf(contract, readLooks(found), size ?? listedIn(found)),
-    leftOut: remarkOnSums(found.sheet),
+    lot: lotOf(contract, readLooks(found), sizeOf(found, size)),
+    remark: remarkOn(found),
   };
 }
 
 /** What a yard sheet says of one lot, before a contract counts it. */
 export interface LotInSheet {
   readonly looks: readonly SheetLook[];
-  /** Hives of it that stand in the sheet, opened or not, each once. */
-  readonly listed: () => number;
-  /** What is to be said of rows that are no hives. */
-  readonly leftOut: string;
+  /** Hives of the lot: as many as are said, where none are those that stand in the sheet. */
+  readonly size: (said: number | null) => number;
+  /** What is to be said of rows that are no hives, and of another contract that the hives name. */
+  readonly remark: string;
 }
 
 export function lotInSheet(yard: Cells, contract: Contract, lot: string | null): LotInSheet {
   const found = find(yard, contract, lot);
   return {
     looks: [...readLooks(found)],
-    listed: () => listedIn(found),
-    leftOut: remarkOnSums(found.sheet),
+    size: (said) => sizeOf(found, said),
+    remark: remarkOn(found),
   };
 }
 
@@ -64,6 +68,25 @@ function find(yard: Cells, contract: Contract, lot: string | null): Found {
   return { yard, contract, lot, sheet, looks, rows: rowsOfLot(sheet, looks.bees, lot) };
 }
 
+function remarkOn({ sheet, rows, contract }: Found): string {
+  return together(remarkOnContract(sheet, rows, contract), remarkOnSums(sheet));
+}
+
+/**
+ * @param said - hives in the lot, opened or not; null for those that stand in the sheet
+ * @throws Refusal where more stand in the sheet than are said
+ */
+function sizeOf(found: Found, said: number | null): number {
+  if (said !== null && said >= found.rows.length) return said;
+  const listed = listedIn(found);
+  if (said === null || said >= listed) return said ?? listed;
+  throw new Refusal(
+    `a lot of ${plural(said, "hive")} cannot have ${listed} in the sheet: give all of its hives, or write gone ` +
+      "where one is no longer in it",
+  );
+}
+
+/** Hives that stand in the sheet, opened or not, each once. */
 function listedIn({ sheet, looks, rows }: Found): number {
   const ids = sheet.column("hive")!;
   const listed = new Set<string>();

@@ -1,4 +1,4 @@
-import { contractNamed } from "./contracts.js";
+import { contractOfLot } from "./lot-contract.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { countLines, gradeLines, payLines, sureLines } from "./lot-lines.js";
 import { lotOfSheet } from "./lot-sheet.js";
@@ -45,10 +45,10 @@ export function LOT(
 ): unknown[][] {
   const values = [yard, lot_size, terms, contract, lot, delivered, confidence];
   return answer(parameters, values, (yard, size, terms, name, lotName, delivered, confidence) => {
-    const contract = contractNamed(terms, name);
-    const { lot, leftOut } = lotOfSheet(yard, contract, lotName, size);
+    const contract = contractOfLot(terms, name, yard, lotName);
+    const { lot, remark } = lotOfSheet(yard, contract, lotName, size);
     const lines = [
-      ...countLines(contract, lot, leftOut),
+      ...countLines(contract, lot, remark),
       ...sureLines(contract, lot, confidence),
       ...gradeLines(contract, lot),
       ...payLines(contract, lot, delivered),

@@ -6,7 +6,7 @@ import { lotPay } from "../core/pay.js";
 import { plural } from "../core/plural.js";
 import { Refusal } from "../core/refusal.js";
 import type { Cell } from "./cells.js";
-import { contractNamed } from "./contracts.js";
+import { contractOfLot } from "./lot-contract.js";
 import { answer, optional, type SheetFunction } from "./declare.js";
 import { lotOfSheet } from "./lot-sheet.js";
 import { block, number, text } from "./parameters.js";
@@ -107,9 +107,9 @@ export function LOT_PAY(
     if (size === null && delivered !== null) {
       throw new Refusal("delivered: give lot_size too, the hives that were agreed");
     }
-    const contract = contractNamed(terms, name);
-    const { lot, leftOut } = lotOfSheet(yard, contract, lotName, size);
-    const { headings, lines } = settlement(contract, lot, delivered, leftOut);
+    const contract = contractOfLot(terms, name, yard, lotName);
+    const { lot, remark } = lotOfSheet(yard, contract, lotName, size);
+    const { headings, lines } = settlement(contract, lot, delivered, remark);
     return [headings, ...lines.map(({ cells }) => cells)];
   });
 }
@@ -124,13 +124,13 @@ export interface SettlementLine {
 /**
  * The lines of a settlement under their headings.
  *
- * @param leftOut - what is to be said of rows of the sheet that are no hives, where nothing else says it
+ * @param remark - what is to be said of the sheet: rows that are no hives, another contract named, where nothing else says it
  */
 export function settlement(
   contract: Contract,
   lot: Lot,
   delivered: number | null,
-  leftOut = "",
+  remark = "",
 ): { headings: Cell[]; lines: SettlementLine[] } {
   const pay = lotPay(contract, lot, delivered);
   const { deposit: percent, balanceDays: days, currency } = contract;
@@ -153,7 +153,7 @@ export function settlement(
       line("hives agreed", lot.size, "", ""),
       ...(delivered === null ? [] : [line("hives delivered", delivered, "", "")]),
       line("hives opened", lot.hives.length, "", ""),
-      ...(leftOut === "" ? [] : [line(leftOut, "", "", "")]),
+      ...(remark === "" ? [] : [line(remark, "", "", "")]),
       ...pay.lines.map(({ label, quantity, rate, amount }) =>
         quantity === 0 && rate === 0
           ? line(label, "", "", amount)

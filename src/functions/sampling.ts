@@ -8,6 +8,7 @@ import { sources } from "../core/sources.js";
 import { planOfLot, planOfSpread, toOpen, type SamplePlan } from "../core/to-open.js";
 import type { Cell } from "./cells.js";
 import { contractNamed } from "./contracts.js";
+import { contractOfLot } from "./lot-contract.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
 import { lotOfSheet } from "./lot-sheet.js";
 import { block, choice, confidence, number, text } from "./parameters.js";
@@ -56,10 +57,10 @@ export function LOT_CHANCE(
 ): unknown[][] {
   const values = [yard, lot_size, terms, contract, lot, part];
   return answer(chanceParameters, values, (yard, size, terms, name, lotName, part) => {
-    const contract = contractNamed(terms, name);
-    const { lot, leftOut } = lotOfSheet(yard, contract, lotName, size);
+    const contract = contractOfLot(terms, name, yard, lotName);
+    const { lot, remark } = lotOfSheet(yard, contract, lotName, size);
     const chance = lotChance(contract, lot);
-    const note = together(chanceNote(contract, lot), leftOut);
+    const note = together(chanceNote(contract, lot), remark);
     return [{ chance: [chance], note: [note], all: [chance, note] }[part]];
   });
 }
@@ -117,8 +118,12 @@ export function TO_OPEN(
     toOpenParameters,
     values,
     (margin, size, spread, yard, terms, name, lotName, confidence) => {
-      const contract = terms === null && name === null ? null : contractNamed(terms, name);
-      const { plan, opened, leftOut } = planOf(contract, yard, lotName, size, spread);
+      if (!Number.isInteger(size))
+        throw new Refusal(`lot_size: ${size} is no whole number of hives`);
+      const { plan, opened, remark } =
+        yard === null
+          ? planWithout(terms, name, size, spread)
+          : planBySheet(contractOfLot(terms, name, yard, lotName), yard, lotName, size, spread);
       const { units, hives, margin: reached } = toOpen(plan, margin, confidence);
       const byPallet = plan.kind === "pallets";
       const pallets: Row[] = byPallet
@@ -133,11 +138,7 @@ export function TO_OPEN(
       return [
         ["Hives to open", hives, `in all, of ${size} in the lot`],
         ...pallets,
-        [
-          "Still to open",
-          Math.max(0, hives - opened),
-          together(`${opened} opened so far`, leftOut),
-        ],
+        ["Still to open", Math.max(0, hives - opened), together(`${opened} opened so far`, remark)],
         ["Margin, frames", reached, `either way, at ${confidence} %; ${margin} asked`],
         ["Spread, frames", plan.spread, spreadRemark(plan, opened)],
         ["Note", "", noteOn(units, plan)],
@@ -146,18 +147,31 @@ export function TO_OPEN(
   );
 }
 
-function planOf(
-  contract: Contract | null,
-  yard: unknown[][] | null,
+interface PlanOfLot {
+  readonly plan: SamplePlan;
+  readonly opened: number;
+  readonly remark: string;
+}
+
+function planWithout(
+  terms: unknown[][] | null,
+  name: string | null,
+  size: number,
+  spread: number | null,
+): PlanOfLot {
+  const contract = terms === null && name === null ? null : contractNamed(terms, name);
+  return { plan: planOfSpread(contract, size, spread), opened: 0, remark: "" };
+}
+
+function planBySheet(
+  contract: Contract,
+  yard: unknown[][],
   lotName: string | null,
   size: number,
   spread: number | null,
-): { plan: SamplePlan; opened: number; leftOut: string } {
-  if (!Number.isInteger(size)) throw new Refusal(`lot_size: ${size} is no whole number of hives`);
-  if (yard === null) return { plan: planOfSpread(contract, size, spread), opened: 0, leftOut: "" };
-  if (contract === null) throw new Refusal("contract: left out, and it says how the hives count");
-  const { lot, leftOut } = lotOfSheet(yard, contract, lotName, size);
-  return { plan: planOfLot(contract, lot, spread), opened: lot.hives.length, leftOut };
+): PlanOfLot {
+  const { lot, remark } = lotOfSheet(yard, contract, lotName, size);
+  return { plan: planOfLot(contract, lot, spread), opened: lot.hives.length, remark };
 }
 
 function spreadRemark({ spreadFrom, kind }: SamplePlan, opened: number): string {

@@ -7,7 +7,7 @@ import { dayOfSerial, serialOfDay } from "../core/serial.js";
 import { normalise } from "../core/text.js";
 import { atLeast } from "../core/tolerance.js";
 import { CellError } from "./cells.js";
-import { contractNamed } from "./contracts.js";
+import { contractOfLot } from "./lot-contract.js";
 import { countLines, saysFees, sureLines, type LotLine } from "./lot-lines.js";
 import { lotInSheet } from "./lot-sheet.js";
 import { settlement } from "./pay.js";
@@ -68,9 +68,9 @@ export function lotStatement(ask: StatementAsk): Statement {
   if (size === null && delivered !== null) {
     throw new Refusal("delivered: give the size of the lot too, the hives that were agreed");
   }
-  const contract = contractNamed(terms, ask.contract);
-  const { looks, listed, leftOut } = lotInSheet(yard, contract, ask.lot);
-  const lot = lotOf(contract, looks, size ?? listed());
+  const contract = contractOfLot(terms, ask.contract, yard, ask.lot);
+  const { looks, size: sizeOf, remark } = lotInSheet(yard, contract, ask.lot);
+  const lot = lotOf(contract, looks, sizeOf(size));
   const latest = latestLooks(looks);
   const days = daysOf(contract, latest);
   const rows = latest.map((look) => look.row);
@@ -79,7 +79,7 @@ export function lotStatement(ask: StatementAsk): Statement {
     settlement: [
       factsSection(ask, contract, days),
       pickedSection(ask, contract),
-      contractSection(contract, lot, leftOut),
+      contractSection(contract, lot, remark),
       sureSection(contract, lot),
       paySection(contract, lot, delivered, days),
       cautions,
@@ -140,13 +140,13 @@ function pickedSection({ words, picked }: StatementAsk, { openedBy }: Contract):
   return section("How the hives were picked", ...said, ...drawn);
 }
 
-function contractSection(contract: Contract, lot: Lot, leftOut: string): Section {
+function contractSection(contract: Contract, lot: Lot, remark: string): Section {
   const { grades, opened } = countLot(contract, lot);
   const share = opened / lot.size;
   const asked = contract.openedShare;
   const fewer = !atLeast(share, asked / 100) ? ": fewer were opened" : "";
   const seen = [...grades].filter(([, hives]) => hives > 0);
-  const lines = countLines(contract, lot, leftOut);
+  const lines = countLines(contract, lot, remark);
   return section(
     "By the contract",
     ...lines.slice(0, -1).flatMap((line) => ofLine(contract, line)),

@@ -6,7 +6,7 @@ import { lotPay } from "../core/pay.js";
 import { together } from "../core/together.js";
 import { contractWith, leavesHives, leavesReading } from "../core/what-if.js";
 import { CellError, isBlankOrZero, toCellError, type Cell } from "./cells.js";
-import { contractNamed } from "./contracts.js";
+import { contractOfLot } from "./lot-contract.js";
 import { answer, needed, optional, type SheetFunction } from "./declare.js";
 import { onceEach } from "./once-each.js";
 import { lotInSheet } from "./lot-sheet.js";
@@ -25,7 +25,7 @@ const parameters = [
 /** The lot as a contract counts it, and what is to be said of rows of the sheet that are no hives. */
 interface Judged {
   readonly lot: Lot;
-  readonly leftOut: string;
+  readonly remark: string;
 }
 
 /** What the lot comes to with one value in the term. */
@@ -34,7 +34,7 @@ interface Outcome {
   /** Null where the contract does not say what is paid: then `open` asks for it. */
   readonly pay: number | null;
   readonly open: CellError | null;
-  readonly leftOut: string;
+  readonly remark: string;
 }
 
 /**
@@ -67,11 +67,11 @@ export function WHAT_IF(
 ): unknown[][] {
   const args = [yard, term, values, lot_size, terms, contract, lot];
   return answer(parameters, args, (yard, term, values, size, terms, name, lotName) => {
-    const now = contractNamed(terms, name);
+    const now = contractOfLot(terms, name, yard, lotName);
     const readOnce = onceEach((contract: Contract) => lotInSheet(yard, contract, lotName));
     const judge = (contract: Contract): Judged => {
-      const { looks, listed, leftOut } = readOnce(leavesReading(term) ? now : contract);
-      return { lot: lotOf(contract, looks, size ?? listed()), leftOut };
+      const { looks, size: sizeOf, remark } = readOnce(leavesReading(term) ? now : contract);
+      return { lot: lotOf(contract, looks, sizeOf(size)), remark };
     };
     const judgeNow = onceEach(judge);
     const outcomes = values.flat().map((value): Outcome | CellError => {
@@ -88,13 +88,13 @@ export function WHAT_IF(
   });
 }
 
-function outcomeOf(contract: Contract, { lot, leftOut }: Judged): Outcome {
+function outcomeOf(contract: Contract, { lot, remark }: Judged): Outcome {
   const count = countLot(contract, lot);
   try {
-    return { count, pay: lotPay(contract, lot, null).total, open: null, leftOut };
+    return { count, pay: lotPay(contract, lot, null).total, open: null, remark };
   } catch (error) {
     const open = new CellError("#N/A", toCellError(error, "").message);
-    return { count, pay: null, open, leftOut };
+    return { count, pay: null, open, remark };
   }
 }
 
@@ -111,7 +111,7 @@ function table(
       const note = outcome.message || `an error stands there, ${outcome.code}`;
       return [value, ...Array<Cell>(grades.length + 4).fill(outcome), note];
     }
-    const { count, pay, open, leftOut } = outcome;
+    const { count, pay, open, remark } = outcome;
     return [
       value,
       count.met ? "met" : "not met",
@@ -119,7 +119,7 @@ function table(
       ...grades.map((grade) => count.grades.get(grade) ?? 0),
       pay ?? open!,
       change(outcomes[i - 1], pay),
-      together(reason(count), open?.message ?? "", leftOut),
+      together(reason(count), open?.message ?? "", remark),
     ];
   });
   const pay = currency === "" ? "Pay" : `Pay, ${currency}`;

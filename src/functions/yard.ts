@@ -166,7 +166,9 @@ export function YARD_COLUMNS(
       try {
         const graded = gradeAt(sheet, i, contractOf(i), turnOf(i), acts);
         if (typeof graded === "string") {
-          return noted(graded).map((cell, k) => cell ?? wanted[k]!.own?.(sheet, i) ?? "");
+          const other = (c: Column): Cell =>
+            c === COLUMNS["contract"] ? contractOf(i).name : (c.own?.(sheet, i) ?? "");
+          return noted(graded).map((cell, k) => cell ?? other(wanted[k]!));
         }
         return wanted.map((column) => column.own?.(sheet, i) ?? column.cell(graded));
       } catch (caught) {

@@ -142,7 +142,7 @@ export const texts = {
     pay: "Pay",
     payOf: (pay: string, currency: string) => (currency === "" ? pay : `${pay} ${currency}`),
     caution: "By eye, and by these terms. The signed contract and local rules come first.",
-    leftOut: (rows: string) => `Left out as ${rows}, counted from the headings as row 1.`,
+    remark: (said: string) => `In the sheet, rows counted from the headings as row 1: ${said}.`,
     ahead: "The weeks ahead",
     asked: (frames: string) => `${frames} asked`,
     aheadLabel: (date: string, middle: string, low: string, high: string) =>

@@ -23,7 +23,7 @@ import { textOf, thresholdsOf, withFrames } from "./what-if/thresholds.js";
 import { Verdict } from "./what-if/verdict.js";
 
 const t = texts.whatIf;
-const NOTHING_FOUND = { looks: null, listed: 0, leftOut: "" };
+const NOTHING_FOUND = { looks: null, sizeOf: (said: number | null) => said ?? 0, remark: "" };
 const NOT_MOVED: ReadonlyMap<string, string> = new Map();
 
 /** The thresholds of a contract that are not where the sheet has them. */
@@ -75,8 +75,8 @@ export function WhatIf() {
   const found = useMemo(() => {
     if (yard === null || current === null) return null;
     return orWhy(() => {
-      const { looks, listed, leftOut } = lotInSheet(yard.values, current, lotName);
-      return { looks, listed: looks.length === 0 ? 0 : listed(), leftOut };
+      const { looks, size: sizeOf, remark } = lotInSheet(yard.values, current, lotName);
+      return { looks, sizeOf: looks.length === 0 ? NOTHING_FOUND.sizeOf : sizeOf, remark };
     });
   }, [yard, readAs, lotName]);
   if (value === null) return <NotRead of={watched} />;
@@ -87,9 +87,10 @@ export function WhatIf() {
     setMoved({ of: choice.key, to: new Map(moves).set(label, text) });
   // What was moved since it was saved is not let go.
   const settle = () => setMoved((now) => (now === moved ? null : now));
-  const { looks, listed, leftOut } =
+  const { looks, sizeOf, remark } =
     found !== null && "value" in found ? found.value : NOTHING_FOUND;
-  const asked = orWhy(() => hivesOf(t.size, size) ?? listed);
+  const listed = sizeOf(null);
+  const asked = orWhy(() => sizeOf(hivesOf(t.size, size)));
   const all = "value" in asked ? asked.value : listed;
   const result =
     current === null || looks === null
@@ -179,7 +180,7 @@ export function WhatIf() {
             opened={new Set(looks.map(({ id }) => id)).size}
             sign={sign}
           />
-          {leftOut !== "" && <p class="quiet">{t.leftOut(leftOut)}</p>}
+          {remark !== "" && <p class="quiet">{t.remark(remark)}</p>}
           <Ahead contract={current} looks={looks} size={all} sign={sign} />
         </>
       )}

@@ -232,7 +232,7 @@ describe("a statement is refused", () => {
     [[...yard, "--seed-one", "apple"], 2, "--seed-one and --seed-two"],
     [[...yard, "--grower", " "], 2, "--grower is blank"],
     [[...yard, "--values"], 2, "--values"],
-    [[...yard, "--size", "1", "--lot", "Shed"], 1, "a lot of 1 hive cannot have 2 opened"],
+    [[...yard, "--size", "1", "--lot", "Shed"], 1, "a lot of 1 hive cannot have 2 in the sheet"],
     [yard, 1, 'the column "Lot" holds several lots ("Shed"; "Coast"): say which one'],
     [[...yard, "--lot", "Hill"], 1, 'no opened hive stands in the lot "Hill"'],
     [[...yard, "--sheet", "Fields"], 1, 'no yard sheet on a sheet "Fields"'],

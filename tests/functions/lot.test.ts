@@ -199,7 +199,7 @@ describe("LOT takes the hives of the sheet", () => {
   });
   it.each([
     ["a hive twice without days", yard(hive("1", 9), hive("1", 8)), 40, /hive 1 stands twice/],
-    ["a lot smaller than its sample", SAMPLE, 3, /a lot of 3 hives cannot have 4 opened/],
+    ["a lot smaller than its sample", SAMPLE, 3, /a lot of 3 hives cannot have 4 in the sheet/],
     ["an empty sample", yard(["", "", "", "", ""]), 40, /no hive is opened/],
     [
       "counts without an id",

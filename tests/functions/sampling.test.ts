@@ -40,7 +40,9 @@ describe("LOT_CHANCE", () => {
 
   it("is refused for a lot smaller than its sample", () =>
     expect(comb(lotChanceFunction, yard(7, 9, 8), 2, null, STANDARD)).toEqual([
-      ["#VALUE! a lot of 2 hives cannot have 3 opened"],
+      [
+        "#VALUE! a lot of 2 hives cannot have 3 in the sheet: give all of its hives, or write gone where one is no longer in it",
+      ],
     ]));
 });
 
@@ -101,7 +103,10 @@ describe("TO_OPEN", () => {
       [1, 96],
       "#VALUE! no spread to go by: give it, the yard sheet, or a contract that asks an average",
     ],
-    [[1, 96, null, yard(7, 9)], "#VALUE! contract: left out, and it says how the hives count"],
+    [
+      [1, 96, null, yard(7, 9)],
+      "#VALUE! give the Terms table, or a published standard's name as the contract",
+    ],
     [
       [0.2, 96, 2, null, terms(["average frames", 8], ["observer error", 10])],
       "#VALUE! the observers' error alone is 1.11 frames either way at 95 %: no number of hives brings the margin to 0.2",

@@ -214,7 +214,7 @@ describe("a statement on a lot", () => {
   it("refuses what it cannot answer, by row and term", () => {
     expect(() => made({ lot: "Coast" })).toThrow(/row 6.*never seen/);
     expect(() => made({ lot: "Hill" })).toThrow('no opened hive stands in the lot "Hill"');
-    expect(() => made({ size: 3 })).toThrow("a lot of 3 hives cannot have 4 opened");
+    expect(() => made({ size: 3 })).toThrow("a lot of 3 hives cannot have 4 in the sheet");
     expect(() => made({ size: null, delivered: 4 })).toThrow("give the size of the lot too");
     expect(() => made({ contract: "Plum" })).toThrow("Plum");
   });

@@ -95,7 +95,7 @@ describe("the view of the statement", () => {
     await says("Hives in the lot: a whole number from 1 on was expected, not “some”.");
     expect(button(view).disabled).toBe(true);
     set(view, "size", "5");
-    await says("a lot of 5 hives cannot have 20 opened");
+    await says("a lot of 5 hives cannot have 20 in the sheet");
     set(view, "size", "");
     set(view, "delivered", "30");
     await says("delivered: give the size of the lot too");

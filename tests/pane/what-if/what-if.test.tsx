@@ -124,7 +124,7 @@ describe("the view of what if", () => {
     const drawn = await open();
     type(drawn, "what-if-size", "5");
     await vi.waitFor(() =>
-      expect(drawn.page.body.textContent).toContain("a lot of 5 hives cannot have 10 opened"),
+      expect(drawn.page.body.textContent).toContain("a lot of 5 hives cannot have 10 in the sheet"),
     );
     type(drawn, "what-if-size", "");
     type(drawn, "what-if-minimum-frames", "many");
@@ -306,7 +306,7 @@ describe("the view of what if", () => {
     const book = new MemoryWorkbook({ Yard: yard, Terms: TERMS }, named(10));
     const drawn = await draw(WhatIf, book);
     await vi.waitFor(() => expect(verdict(drawn)).toContain("met"));
-    expect(drawn.page.body.textContent).toContain('Left out as no hive: row 12, "Total"');
+    expect(drawn.page.body.textContent).toContain('no hive: row 12, "Total"');
   });
 
   it("says how a row is counted that cannot be read", async () => {
