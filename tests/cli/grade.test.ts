@@ -65,6 +65,9 @@ describe("a workbook without formulas", () => {
       "no grade",
     ]);
     expect(out).toMatch(/B1 +Coast +5 +12,000 +\S* +2 +Pear +light/);
+    // (7.5 + 9) / 2 of 8 asked; 5 alone of 6 asked, since 3 is under the minimum and left out.
+    expect(out).toMatch(/Shed +Cherry +2 +8.25 +met/);
+    expect(out).toMatch(/Coast +Pear +2 +5 +not met/);
   });
 
   it("with several contracts, and none named, is refused with their names", async () => {
