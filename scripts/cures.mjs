@@ -80,8 +80,8 @@ export const TOPICS = [
         "Give one of the names, or the width of a worker cell in millimetres.",
       "… stands where one or more of … were expected":
         "written takes these words only, several with commas between them.",
-      "… is no frame that is known: give …, or a size with its unit such as 42 x 27 cm":
-        "Give a frame by one of the names, or its comb's length and height with cm, mm or in.",
+      "… is no frame that is known: give …, or the comb's size inside the frame with its unit, such as 42 x 27 cm":
+        "Give a frame by one of the names, or the length and height of the comb inside its wood with cm, mm or in, not the outside of the frame; for a sheet of foundation write 16.75 x 8.625 in foundation.",
       "… is … by …: give one frame size, or a row of …":
         "box_frames takes one frame for all columns, or a row with one frame for each column.",
       "… has … and … has …: give the same rows of both":
