@@ -206,7 +206,7 @@ export const TOPICS = [
       "the column … holds several lots (…): say which one, or give that column another heading where all of it is one lot":
         "Each lot is settled by itself. Give the lot's name, or head the column otherwise where the whole sheet is settled as one.",
       "blank, and … is not: write none where there are no bees, dead for a dead-out, or not opened":
-        "The hive was opened, or its brood or queen judged, and its bees are blank: fill the bees in, or say what the blank means.",
+        "The hive was opened, or its brood or queen judged, or its note or its own date says that it was looked at, and its bees are blank: fill the bees in, or say what the blank means.",
       "no, and … is not blank: write yes where the hive was opened, and no bees where nobody looked":
         "The row says that the hive was not opened, and has bees all the same. Correct the one or the other.",
       "… of … hives have 0 bees, and their cells may be blank: write none or dead where there are no bees, and not opened where nobody looked":

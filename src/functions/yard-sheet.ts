@@ -13,6 +13,7 @@ import {
 import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { yardColumns } from "../core/yard-columns.js";
+import { normalise } from "../core/text.js";
 import { isBlankOrZero } from "./cells.js";
 import { onceEach } from "./once-each.js";
 import { HiveCells } from "./hive-cells.js";
@@ -95,10 +96,11 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
 
   const [hive = -1] = columnsOf("hive");
   const sums = (i: number): string | null => labelOfSums(cells[i + 1]!, hive);
+  const isHive = (i: number): boolean => !column("hive")!.isEmpty(i) && sums(i) === null;
 
   return {
     rows: cells.length - 1,
-    isHive: (i) => !column("hive")!.isEmpty(i) && sums(i) === null,
+    isHive,
     sums,
     column,
     sign: onceEach((sign: Sign) => {
@@ -138,12 +140,48 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
         stores: column("stores"),
         inspected: column("date"),
         opened: opened.length === 1 ? pick(opened) : column("date"),
+        notes: column("notes"),
+        isDateOwn: ownDates(pick(bees), column("date"), column("lot"), isHive),
         beeFrames: sizes(bees),
         broodFrames: sizes(brood),
         storesUnit: onceEach((contract: Contract) => storesUnitFor(column("stores"), contract)),
         blankIsNone: true,
       };
     }),
+  };
+}
+
+/**
+ * Whether the date of a row is that of its own hive's inspection: other hives of its lot that are not
+ * counted have none, and most that have one are counted. A date filled down says nothing of a hive.
+ */
+function ownDates(
+  bees: HiveCells,
+  dates: HiveCells | null,
+  lots: HiveCells | null,
+  isHive: (i: number) => boolean,
+): (i: number) => boolean {
+  if (dates === null) return () => false;
+  const lotOf = (i: number): string => normalise(String(lots?.raw(i) ?? ""));
+  const tally = () => {
+    const found = new Map<string, { counted: number; blank: number; undated: number }>();
+    for (let i = 0; i < bees.rows; i++) {
+      if (!isHive(i)) continue;
+      const of = found.get(lotOf(i)) ?? { counted: 0, blank: 0, undated: 0 };
+      const isDated = !dates.isUncounted(i);
+      if (isDated && !bees.isUncounted(i)) of.counted++;
+      else if (isDated) of.blank++;
+      else if (bees.isUncounted(i)) of.undated++;
+      found.set(lotOf(i), of);
+    }
+    return found;
+  };
+  let tallies: ReturnType<typeof tally> | null = null;
+  return (i) => {
+    if (dates.isUncounted(i)) return false;
+    tallies ??= tally();
+    const { counted, blank, undated } = tallies.get(lotOf(i))!;
+    return undated > 0 && counted > blank;
   };
 }
 

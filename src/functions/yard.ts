@@ -191,7 +191,7 @@ function gradeAt(
   const standing = standingAt(looks, i);
   if (standing !== "opened") return ABSENCE_NOTES[standing];
   const hive = hiveAt(looks, i, contract);
-  const unwritten = looks.bees.isEmpty(i);
+  const unwritten = looks.bees.isEmpty(i) && !hive.frames.dead;
   const action = acts && acts(i, contract, hive);
   let [grade, open]: [GradeOfHive | null, CellError | null] = [null, null];
   try {

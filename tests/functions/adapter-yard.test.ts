@@ -137,6 +137,53 @@ describe("a row with a hive's id", () => {
   });
 });
 
+describe("blank bees beside a note or a date", () => {
+  const day = serial(2026, 2, 8);
+  const HEADINGS = ["Hive", "Lot", "Date", "Bees", "Notes"];
+  const said = (...rows: unknown[][]) => columns(yard(HEADINGS, ...rows), "frames, grade, note");
+
+  it("are a dead-out where the note says so and no more, whatever the date", () => {
+    expect(said(["A1", "A", day, "", "dead"])).toEqual([[0, "dead-out", 'dead by "Notes"']]);
+    expect(said(["A1", "A", "", "", "Dead-out."])).toEqual([[0, "dead-out", 'dead by "Notes"']]);
+    expect(said(["A1", "A", "", 0, "DO"])).toEqual([[0, "dead-out", 'dead by "Notes"']]);
+    expect(said(["A1", "A", day, 8, "dead"])[0]!.slice(0, 2)).toEqual([8, "at average"]);
+  });
+
+  it("are asked about where the note speaks of a death or a look in other words", () => {
+    for (const note of ["dead, mice", "empty", "inspected, wet"]) {
+      expect(said(["A1", "A", day, "", note])[0]![2]).toMatch(
+        /^"Bees", row 2: blank, and "Notes" is not: write none/,
+      );
+    }
+    expect(said(["A1", "A", day, "", "lid cracked"])[0]![2]).toBe("not opened");
+    expect(said(["A1", "A", day, "not opened", "empty"])[0]![2]).toBe("not opened");
+  });
+
+  it("are asked about beside the hive's own date, which others of its lot lack", () => {
+    const notes = said(
+      ["A1", "A", day, 8, ""],
+      ["A2", "A", day, 7, ""],
+      ["A3", "A", day, "", ""],
+      ["A4", "A", "", "", ""],
+      ["B1", "B", day, "", ""],
+      ["B2", "B", day, 8, ""],
+    ).map((row) => row[2]);
+    expect(notes[2]).toMatch(/^"Bees", row 4: blank, and "Date" is not/);
+    expect(notes[3]).toBe("not opened");
+    expect(notes[4]).toBe("not opened");
+  });
+
+  it("are not where the date is filled down for hives that nobody opened", () => {
+    const notes = said(
+      ["A1", "A", day, 8, ""],
+      ["A2", "A", day, "", ""],
+      ["A3", "A", day, "", ""],
+      ["A4", "A", "", "", ""],
+    ).map((row) => row[2]);
+    expect(notes.slice(1)).toEqual(["not opened", "not opened", "not opened"]);
+  });
+});
+
 describe("a row without an id", () => {
   it.each([["", 0, null, undefined, " "]])("stays blank throughout", (...blanks) => {
     const sheet = yard(["Hive", "Bees"], ["A1", 8], ...blanks.map((id) => [id, ""]), ["A2", 7]);
