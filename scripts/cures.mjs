@@ -173,6 +173,8 @@ export const TOPICS = [
         "No column is known by its heading. Give the sheet from its heading row on, and head the column as the sentence says.",
       "the heading … may or may not hold …: rename it, or leave its column out":
         "A word of the heading is not known, and the column decides grades. Rename it, or give the sheet without it.",
+      '… makes several rows of a hive, as row … is: write each hive in one row, with a column a box such as "Bees top box" and "Bees bottom box"':
+        "Each row would be graded as a hive of its own. Give each box its column, and each hive one row.",
       "the headings stand in two rows, … over …: write them in one row, …":
         "A sheet has one row of headings. Write the box into the heading above it, for each box, and take the second row out.",
       "… stands beside … and names no box: head a box by its place, such as …, a total …, and what is not to be added …":

@@ -1,5 +1,5 @@
 import type { Contract } from "../core/contract.js";
-import { isBoxName } from "../core/boxes.js";
+import { headsBoxes, isBoxName } from "../core/boxes.js";
 import {
   BY_BOX,
   countsCombsThatHold,
@@ -71,6 +71,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
   };
   if (columnsOf("hive").length === 0) missing("hive", "Hive");
   refuseTwoHeadingRows(headings, roles.indexOf("hive"), cells[1]);
+  refuseRowsOfBoxes(headings, roles, cells);
   doubts.forEach(refuseBeside);
   const hasSeams = columnsOf("seams above").length > 0 || columnsOf("seams below").length > 0;
   if (columnsOf("bees").length === 0 && !hasSeams) missing("bees", "Frames of bees");
@@ -200,6 +201,34 @@ function refuseTwoHeadingRows(
         `one row, ${quote(`${over} ${String(under[k])}`)}`,
     );
   });
+}
+
+/** A row a box: each would be graded as a hive, or left out for want of a name. */
+function refuseRowsOfBoxes(
+  headings: readonly string[],
+  roles: readonly (Role | null)[],
+  cells: readonly (readonly unknown[])[],
+): void {
+  const box = headings.findIndex((heading, k) => roles[k] === null && headsBoxes(heading));
+  if (box < 0) return;
+  const hive = roles.indexOf("hive");
+  const look = [hive, roles.indexOf("lot"), roles.indexOf("date")];
+  const boxOf = new Map<string, string>();
+  for (let i = 1; i < cells.length; i++) {
+    const row = cells[i]!;
+    if (isBlankOrZero(row[box])) continue;
+    const name = normalise(String(row[box]));
+    const key = look.map((k) => String(row[k] ?? "")).join("\n");
+    const isNameless = isBlankOrZero(row[hive]);
+    const isCounted = roles.some((role, k) => BY_BOX.has(role!) && !isBlankOrZero(row[k]));
+    if (isNameless ? isCounted : (boxOf.get(key) ?? name) !== name) {
+      throw new Refusal(
+        `${quote(headings[box]!)} makes several rows of a hive, as row ${i + 1} is: write each hive in one row, ` +
+          'with a column a box such as "Bees top box" and "Bees bottom box"',
+      );
+    }
+    boxOf.set(key, name);
+  }
 }
 
 /** What may be a box, a total or another look must be said before anything is added up. */

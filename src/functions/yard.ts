@@ -26,6 +26,8 @@ export interface Graded {
   readonly turn: Turn;
   /** A 0 stands for the bees, which may have been a blank. */
   readonly unwritten: boolean;
+  /** The row under it has counts and no hive: another box of this one, as like as not. */
+  readonly under: boolean;
   /** Null where the grade hangs on something that nobody judged: then `open` says on what. */
   readonly grade: GradeOfHive | null;
   readonly open: CellError | null;
@@ -200,7 +202,8 @@ function gradeAt(
     if (!(error instanceof Refusal) || error.kind !== "unknown") throw error;
     open = toCellError(error, "");
   }
-  return { hive, contract, turn, unwritten, grade, open, action };
+  const under = isStray(sheet, i + 1);
+  return { hive, contract, turn, unwritten, under, grade, open, action };
 }
 
 /** What is noted of a hive that has no count. */
@@ -213,10 +216,11 @@ function shortfall({ hive, contract, grade }: Graded): ReturnType<typeof shortOf
   return grade === null ? null : shortOf(contract, hive);
 }
 
-function noteOf({ hive, contract, turn, unwritten, grade, open }: Graded): string {
+function noteOf({ hive, contract, turn, unwritten, under, grade, open }: Graded): string {
   const parts = [
     TURN_NOTES[turn],
     unwritten ? "0 bees: counted as none" : "",
+    under ? "the row under it has counts and no hive id: not counted" : "",
     hive.frames.note,
     hive.brood?.combs?.note ?? hive.brood?.fullFrames?.note ?? "",
     reasonOf(contract, hive, grade),
@@ -229,10 +233,13 @@ function noteOf({ hive, contract, turn, unwritten, grade, open }: Graded): strin
 function strayNote(sheet: YardSheet, i: number): string {
   const sums = sheet.sums(i);
   if (sums !== null) return `not a hive: ${sums}`;
+  return isStray(sheet, i) ? "no hive id: not counted" : "";
+}
+
+function isStray(sheet: YardSheet, i: number): boolean {
+  if (i >= sheet.rows || !sheet.column("hive")!.isEmpty(i) || sheet.sums(i) !== null) return false;
   const figures = (["bees", "seams above", "seams below", "brood"] as const).map(sheet.column);
-  return figures.some((column) => column !== null && !column.isEmpty(i))
-    ? "no hive id: not counted"
-    : "";
+  return figures.some((column) => column !== null && !column.isEmpty(i));
 }
 
 function columnsAsked(asked: unknown[][] | null): Column[] {

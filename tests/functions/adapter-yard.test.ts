@@ -184,6 +184,32 @@ describe("blank bees beside a note or a date", () => {
   });
 });
 
+const UNDER = "the row under it has counts and no hive id: not counted";
+
+describe("a sheet with a row a box", () => {
+  const refused = (row: number) =>
+    `#VALUE! "Box" makes several rows of a hive, as row ${row} is: write each hive in one row, with a ` +
+    'column a box such as "Bees top box" and "Bees bottom box"';
+  const said = (...rows: unknown[][]) =>
+    one("YARD_COLUMNS", yard(["Hive", "Date", "Box", "Bees"], ...rows), contract);
+
+  it("is refused with the way out, the hive's name repeated or left out", () => {
+    expect(said(["H1", "", "Bottom", 6], ["H1", "", "Top", 5])).toBe(refused(3));
+    expect(said(["H1", "", 1, 6], ["H2", "", 1, 5], ["H1", "", 2, 4])).toBe(refused(4));
+    expect(said(["H1", "", "Bottom", 6], ["", "", "Top", 5])).toBe(refused(3));
+  });
+
+  it("is not one where each hive has one row a day", () => {
+    const sheet = yard(
+      ["Hive", "Date", "Box no.", "Bees"],
+      ["H1", serial(2026, 2, 8), 1, 6],
+      ["H1", serial(2026, 3, 8), 2, 9],
+      ["H2", serial(2026, 3, 8), 2, 7],
+    );
+    expect(columns(sheet, "frames")).toEqual([[6], [9], [7]]);
+  });
+});
+
 describe("a row without an id", () => {
   it.each([["", 0, null, undefined, " "]])("stays blank throughout", (...blanks) => {
     const sheet = yard(["Hive", "Bees"], ["A1", 8], ...blanks.map((id) => [id, ""]), ["A2", 7]);
@@ -221,8 +247,19 @@ describe("a row without an id", () => {
     const cluster = terms(["average frames", 7], ["comb rule", "cluster count"]);
     const [first, stray] = columns(sheet, "frames, note", cluster);
     expect([first, stray]).toEqual([
-      [7, ""],
+      [7, UNDER],
       ["", "no hive id: not counted"],
+    ]);
+  });
+
+  it("is spoken of in the row above it, whose second box it may be", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", 8], ["", 7], ["A2", 8], ["", ""], ["A3", 8]);
+    expect(columns(sheet, "note").flat()).toEqual([
+      UNDER,
+      "no hive id: not counted",
+      "",
+      "",
+      expect.any(String),
     ]);
   });
 });
