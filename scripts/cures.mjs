@@ -175,6 +175,8 @@ export const TOPICS = [
         "A word of the heading is not known, and the column decides grades. Rename it, or give the sheet without it.",
       '… makes several rows of a hive, as row … is: write each hive in one row, with a column a box such as "Bees top box" and "Bees bottom box"':
         "Each row would be graded as a hive of its own. Give each box its column, and each hive one row.",
+      'contract … asks for brood, and the sheet has it by stage, …: add a column "Brood" of all stages together; a comb that holds two of them is one comb':
+        "Frames of open and of capped brood are added where they are full frames. Combs that hold some are not: one may hold both. So the sheet has to say the sum.",
       "the headings stand in two rows, … over …: write them in one row, …":
         "A sheet has one row of headings. Write the box into the heading above it, for each box, and take the second row out.",
       "… stands beside … and names no box: head a box by its place, such as …, a total …, and what is not to be added …":
@@ -351,6 +353,8 @@ export const TOPICS = [
         "Fill the date column; where dates are text, set the term dates written.",
       "the date lies … before hive … was looked at":
         "A forecast goes forward. Give a date after the last inspection.",
+      'hive …: no brood is judged: add a column "Brood" of all stages together':
+        "A lot is forecast from all the brood of its hives, in full frames. Where it stands by stage, add it up.",
       "hive …: brood is not known in full frames: combs need their cover":
         "Fill the brood's cover, or write full frames.",
       "brood is not judged: give it, or write none where there is none":

@@ -3,6 +3,7 @@ import { headsBoxes, isBoxName } from "../core/boxes.js";
 import {
   BY_BOX,
   countsCombsThatHold,
+  countsStage,
   frameOfHeading,
   matchHeadings,
   matchSigns,
@@ -125,6 +126,14 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
         throw new Refusal(
           `contract ${quote(contract.name)} counts seams, and the sheet counts combs, ${quote(column("bees")!.name)}: ` +
             `a cluster count is made of "Seams above" and "Seams below"`,
+        );
+      }
+      const asksBrood = contract.brood > 0 || contract.grades.some((grade) => grade.brood > 0);
+      const stages = asksBrood && !column("brood") ? headings.filter(countsStage) : [];
+      if (stages.length > 0) {
+        throw new Refusal(
+          `contract ${quote(contract.name)} asks for brood, and the sheet has it by stage, ${stages.map(quote).join(" and ")}: ` +
+            'add a column "Brood" of all stages together; a comb that holds two of them is one comb',
         );
       }
       if (contract.stores > 0) checkStoresUnit(column("stores"), contract);

@@ -136,7 +136,7 @@ const parameters = [
  * averages (Total, Avg lot N), which is no hive. A row that cannot be read has its error in its own
  * cells and its reason in the note. Asked for action and reason, it
  * says of each opened hive what to do by the terms: place, hold back, combine or look again, with
- * feed beside it where it is light. Columns Eggs (yes or no), Brood pattern (solid, spotty, or percent
+ * feed beside it where it is light. Columns Eggs (yes, no or how many), Brood pattern (solid, spotty, or percent
  * of cells filled) and Drone brood (together, scattered, normal, or percent) are read for that where
  * the sheet has them. An action is no diagnosis: ask the apiary inspector about disease.
  * @example =COMB.YARD_COLUMNS(A1:H61,Terms,"Cherry") beside the sheet, from the heading row down.

@@ -184,6 +184,29 @@ describe("blank bees beside a note or a date", () => {
   });
 });
 
+describe("brood by stage", () => {
+  const strict = terms(["average frames", 8], ["brood", 3]);
+  const said = (sheet: unknown[][], of = strict) => columns(sheet, "frames, grade, note", of)[0]!;
+
+  it.each([
+    ["Open brood", "Capped brood"],
+    ["Brood open", "Brood capped"],
+    ["Open brood frames", "Sealed brood frames"],
+  ])("%s and %s are asked about where the contract asks for brood", (open, capped) => {
+    const sheet = yard(["Hive", "Bees", open, capped], ["V1", 8, 1.5, 2]);
+    expect(said(sheet)[2]).toBe(
+      `row 2: contract "Cherry" asks for brood, and the sheet has it by stage, "${open}" and "${capped}": add a ` +
+        'column "Brood" of all stages together; a comb that holds two of them is one comb',
+    );
+    expect(said(sheet, terms(["average frames", 8]))).toEqual([8, "at average", ""]);
+  });
+
+  it("is let be beside the brood itself", () => {
+    const sheet = yard(["Hive", "Bees", "Brood", "Capped brood"], ["V1", 8, 3.5, 2]);
+    expect(said(sheet)).toEqual([8, "at average", ""]);
+  });
+});
+
 const UNDER = "the row under it has counts and no hive id: not counted";
 
 describe("a sheet with a row a box", () => {
