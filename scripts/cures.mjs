@@ -80,8 +80,8 @@ export const TOPICS = [
         "Give one of the names, or the width of a worker cell in millimetres.",
       "… stands where one or more of … were expected":
         "written takes these words only, several with commas between them.",
-      "… is no frame that is known: give …, or a size with its unit such as 42 x 27 cm":
-        "Give a frame by one of the names, or its comb's length and height with cm, mm or in.",
+      "… is no frame that is known: give …, or the comb's size inside the frame with its unit, such as 42 x 27 cm":
+        "Give a frame by one of the names, or the length and height of the comb inside its wood with cm, mm or in, not the outside of the frame; for a sheet of foundation write 16.75 x 8.625 in foundation.",
       "… is … by …: give one frame size, or a row of …":
         "box_frames takes one frame for all columns, or a row with one frame for each column.",
       "… has … and … has …: give the same rows of both":
@@ -175,6 +175,10 @@ export const TOPICS = [
         "No column is known by its heading. Give the sheet from its heading row on, and head the column as the sentence says.",
       "the heading … may or may not hold …: rename it, or leave its column out":
         "A word of the heading is not known, and the column decides grades. Rename it, or give the sheet without it.",
+      '… makes several rows of a hive, as row … is: write each hive in one row, with a column a box such as "Bees top box" and "Bees bottom box"':
+        "Each row would be graded as a hive of its own. Give each box its column, and each hive one row.",
+      'contract … asks for brood, and the sheet has it by stage, …: add a column "Brood" of all stages together; a comb that holds two of them is one comb':
+        "Frames of open and of capped brood are added where they are full frames. Combs that hold some are not: one may hold both. So the sheet has to say the sum.",
       "the headings stand in two rows, … over …: write them in one row, …":
         "A sheet has one row of headings. Write the box into the heading above it, for each box, and take the second row out.",
       "… stands beside … and names no box: head a box by its place, such as …, a total …, and what is not to be added …":
@@ -208,7 +212,7 @@ export const TOPICS = [
       "the column … holds several lots (…): say which one, or give that column another heading where all of it is one lot":
         "Each lot is settled by itself. Give the lot's name, or head the column otherwise where the whole sheet is settled as one.",
       "blank, and … is not: write none where there are no bees, dead for a dead-out, or not opened":
-        "The hive was opened, or its brood or queen judged, and its bees are blank: fill the bees in, or say what the blank means.",
+        "The hive was opened, or its brood or queen judged, or its note or its own date says that it was looked at, and its bees are blank: fill the bees in, or say what the blank means.",
       "no, and … is not blank: write yes where the hive was opened, and no bees where nobody looked":
         "The row says that the hive was not opened, and has bees all the same. Correct the one or the other.",
       "… of … hives have 0 bees, and their cells may be blank: write none or dead where there are no bees, and not opened where nobody looked":
@@ -353,6 +357,8 @@ export const TOPICS = [
         "Fill the date column; where dates are text, set the term dates written.",
       "the date lies … before hive … was looked at":
         "A forecast goes forward. Give a date after the last inspection.",
+      'hive …: no brood is judged: add a column "Brood" of all stages together':
+        "A lot is forecast from all the brood of its hives, in full frames. Where it stands by stage, add it up.",
       "hive …: brood is not known in full frames: combs need their cover":
         "Fill the brood's cover, or write full frames.",
       "brood is not judged: give it, or write none where there is none":

@@ -1,4 +1,5 @@
-import { normalise } from "./text.js";
+import { saysDead } from "./figure.js";
+import { normalise, tokens } from "./text.js";
 
 /** Why a hive of the sheet has no count: nobody opened it, or it is no longer in the lot. */
 export type Absence = "not opened" | "gone";
@@ -17,4 +18,23 @@ export function absenceOf(text: string): Absence | null {
   const said = normalise(text);
   if (NOT_OPENED.test(said)) return "not opened";
   return GONE.test(said) ? "gone" : null;
+}
+
+const OF_DEATH = /\b(?:dead|dead ?outs?|died|d\/o|starved|perished)\b/;
+const OF_A_LOOK =
+  /\b(?:opened|inspected|checked|looked (?:at|in|into)|no bees|empty|robbed|queenless|wax moths?)\b/;
+const OF_NO_LOOK = /\b(?:not?|never|un)\b.*\b(?:opened|inspected|checked|looked)\b/;
+
+/**
+ * What a note says of a hive whose bees are blank: `dead` where it says that and no more, `looked at`
+ * where it speaks of a death or of a look in other words, null where it does neither. The words are
+ * common practice, no source.
+ *
+ * @example saidInNote("dead, mice in the bottom box") // "looked at"
+ */
+export function saidInNote(note: string): "dead" | "looked at" | null {
+  const said = normalise(note).replace(/[.!]+$/, "");
+  if (saysDead(tokens(said))) return "dead";
+  if (OF_DEATH.test(said)) return "looked at";
+  return OF_A_LOOK.test(said) && !OF_NO_LOOK.test(said) ? "looked at" : null;
 }

@@ -39,6 +39,15 @@ function namesSeveral(heading: string): boolean {
   return places.length > 1 || parts.some((word) => word === "boxes" || word === "bodies");
 }
 
+/** Whether a heading is that of a column which says of each row which box it is. */
+export function headsBoxes(heading: string): boolean {
+  const parts = wordsOf(heading);
+  return parts.some((word) => BOX.has(word)) && parts.every((word) => BOX_AND.has(word));
+}
+
+const BOX = words("box bx body");
+const BOX_AND = words("box bx body no nr number # name position place which");
+
 /** Whether a cell holds the name of a box, as the second of two heading rows does. */
 export function isBoxName(cell: unknown): boolean {
   const parts = typeof cell === "string" ? wordsOf(cell) : [];

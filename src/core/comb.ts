@@ -45,30 +45,34 @@ export const FRAMES: readonly FrameSize[] = [
 /**
  * The frame that a name or a size stands for.
  *
- * @param text - one of the names of FRAMES, or width x height with its unit: `16.75 x 8.625 in`,
- *   `42 x 27 cm`; a size is that of the foundation unless `comb` is added
+ * @param text - one of the names of FRAMES, or width x height with its unit: `42 x 27 cm`,
+ *   `16.75 x 8.625 in foundation`; a size is that of the comb inside the frame, which a ruler can
+ *   measure in a drawn comb and the sources' bees stand on, unless `foundation` is added
  * @throws Refusal that lists the names
- * @example frameOf("42 x 27 cm comb").comb // 1134
+ * @example frameOf("42 x 27 cm").comb // 1134
  */
 export function frameOf(text: string): FrameSize {
   const name = normalise(text).replace(/ frames?$/, "");
   const known = FRAMES.find((frame) => frame.name === name);
   if (known) return known;
   const size =
-    /^(\d+(?:\.\d+)?) ?[x×] ?(\d+(?:\.\d+)?) ?(in|inch|inches|"|cm)(?: (comb|foundation))?$/.exec(
+    /^(\d+(?:\.\d+)?) ?[x×] ?(\d+(?:\.\d+)?) ?(in|inch|inches|"|cm|mm)(?: (comb|foundation))?$/.exec(
       name,
     );
   const [, width, height, unit, basis] = size ?? [];
-  const area = Number(width) * Number(height) * (unit === "cm" ? 1 : CM2_PER_IN2);
+  const area = Number(width) * Number(height) * (CM2_OF[unit!] ?? CM2_PER_IN2);
   if (!size || !(area > 0)) {
     const names = FRAMES.map((frame) => frame.name).join(", ");
     throw new Refusal(
-      `${quote(text)} is no frame that is known: give ${names}, or a size with its unit such as 42 x 27 cm`,
+      `${quote(text)} is no frame that is known: give ${names}, or the comb's size inside the frame with its unit, such as 42 x 27 cm`,
     );
   }
-  const onComb = basis === "comb";
-  return { name, foundation: onComb ? null : area, comb: onComb ? area : null };
+  return basis === "foundation"
+    ? { name, foundation: area, comb: null }
+    : { name, foundation: null, comb: area };
 }
+
+const CM2_OF: Readonly<Record<string, number>> = { cm: 1, mm: 0.01 };
 
 /**
  * How many deep combs one comb of this frame makes: foundation to foundation or comb to comb.

@@ -40,6 +40,14 @@ const PART_WORDS: Readonly<Record<string, number>> = {
 const COMB = new Set(["frame", "comb", "full"]);
 const COMMON_FRACTION = /^(?:1\/2|[12]\/3|[13]\/4)$/;
 
+const joined = (words: readonly Token[]): string => words.map((w) => w.text).join(" ");
+const compactly = (words: readonly Token[]): string => joined(words).replaceAll(" - ", "-");
+
+/** Whether a text says of a hive that it is dead, and no more (common practice, no source). */
+export function saysDead(words: readonly Token[]): boolean {
+  return DEAD.has(compactly(words));
+}
+
 /** Walks over the tokens of one figure. */
 interface Walk {
   readonly words: readonly Token[];
@@ -61,10 +69,10 @@ export function readFigure(
   writing: Writing,
   cell: string,
 ): Estimate | null {
-  const whole = words.map((w) => w.text).join(" ");
-  const compact = whole.replaceAll(" - ", "-");
+  const whole = joined(words);
+  const compact = compactly(words);
   if (NONE.has(compact)) return exactly(0);
-  if (DEAD.has(compact)) return { ...exactly(0), dead: true };
+  if (saysDead(words)) return { ...exactly(0), dead: true };
   if (kind === "percent" && whole === "full") return exactly(100);
 
   const unit = KINDS[kind].words;

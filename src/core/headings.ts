@@ -251,6 +251,17 @@ export function countsCombsThatHold(heading: string): boolean {
   return parts.some((word) => HOLD.has(word)) && !parts.some((word) => FULL.has(word));
 }
 
+/** Whether a heading counts the brood of one stage alone, such as `Capped brood`. */
+export function countsStage(heading: string): boolean {
+  const parts = wordsOf(heading);
+  const has = (of: ReadonlySet<string>): boolean => parts.some((word) => of.has(word));
+  const isKnown = parts.every((w) => STAGE.has(w) || BROODS.has(w) || PLAIN.has(w));
+  return has(BROODS) && has(STAGE) && isKnown;
+}
+
+const BROODS = words(BROOD);
+const STAGE = words("capped sealed uncapped unsealed open egg eggs larva larvae pupae");
+
 const HOLD = words("comb combs with w");
 const FULL = words("full solid equiv equivalent equivalents");
 

@@ -90,7 +90,12 @@ function daysTo({ id, day }: Look, on: number): number {
 function lookOn(contract: Contract, look: Look, days: number, course: Course): Look {
   const { hive, id } = look;
   if (hive.frames.dead || days === 0) return look;
-  const full = hive.brood?.fullFrames ?? null;
+  if (hive.brood === null) {
+    throw new Refusal(
+      `hive ${id}: no brood is judged: add a column "Brood" of all stages together`,
+    );
+  }
+  const full = hive.brood.fullFrames;
   if (full === null) {
     throw new Refusal(`hive ${id}: brood is not known in full frames: combs need their cover`);
   }

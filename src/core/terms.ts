@@ -103,7 +103,7 @@ export const TERMS: readonly Term[] = [
     "frame",
     { kind: "frame" },
     "deep",
-    "The frame in which the contract counts: deep, medium, shallow, national deep, or a size such as 42 x 27 cm.",
+    "The frame in which the contract counts: deep, medium, shallow, national deep, or the comb's size inside the frame such as 42 x 27 cm.",
   ),
   term(
     "box frames",

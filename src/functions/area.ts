@@ -32,7 +32,7 @@ const cellsParameters = [hives("cover"), ...sideParameters] as const;
  * @param cover A cell, column or block: how much of each side the cells take.
  * @param caste "worker" (also where left out) or "drone".
  * @param density "counted" (also where left out), "liebefeld", "wild", or the width of a cell from flat to flat in mm, 4 to 8.
- * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or a size such as 42 x 27 cm; one, or a row of one for each column.
+ * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or the comb's size inside the frame such as 42 x 27 cm; one, or a row of one for each column.
  * @param fill Percent of those cells that hold brood, the rest being empty; 100 where left out.
  * @param counted_in "percent", 0 to 100 (also where left out), or "eighths", 0 to 8.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
@@ -77,7 +77,7 @@ const coverParameters = [hives("cells"), ...sideParameters] as const;
  * @param cells A cell, column or block: cells on each side.
  * @param caste "worker" (also where left out) or "drone".
  * @param density "counted" (also where left out), "liebefeld", "wild", or the width of a cell from flat to flat in mm, 4 to 8.
- * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or a size such as 42 x 27 cm; one, or a row of one for each column.
+ * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or the comb's size inside the frame such as 42 x 27 cm; one, or a row of one for each column.
  * @param fill Percent of the cells in that part that hold brood; 100 where left out.
  * @param counted_in "percent", 0 to 100 (also where left out), or "eighths", 0 to 8.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
@@ -148,7 +148,7 @@ const patchParameters = [
  * @param caste "worker" (also where left out) or "drone".
  * @param density "counted" (also where left out), "liebefeld", "wild", or the width of a cell from flat to flat in mm, 4 to 8.
  * @param fill Percent of the patch's cells that hold brood; 100 where left out.
- * @param frame The comb's frame: deep where left out, medium, shallow, national deep, dadant, zander, or a size such as 42 x 27 cm.
+ * @param frame The comb's frame: deep where left out, medium, shallow, national deep, dadant, zander, or the comb's size inside the frame such as 42 x 27 cm.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
  * @param written How figures are written, where not plainly: "decimal comma".
  * @returns What was asked for, a row a patch.

@@ -30,7 +30,7 @@ const beesParameters = [
  * @param amount A row a hive: frames of bees, or the counts of its boxes; bees where "frames" are asked for.
  * @param per_frame "well covered" (also where left out), "fully covered", "average", "liebefeld", or bees on one deep frame.
  * @param to "bees" (also where left out) or "frames".
- * @param frame The frame that is counted: deep where left out, medium, shallow, national deep, dadant, zander, or a size such as 42 x 27 cm.
+ * @param frame The frame that is counted: deep where left out, medium, shallow, national deep, dadant, zander, or the comb's size inside the frame such as 42 x 27 cm.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
  * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.
  * @param inspected Date or year of the inspection, one or a row each: a count that became a date has that year.
@@ -82,7 +82,7 @@ const coverParameters = [
  * @param columns_are "sides" (also where left out), or "combs" with the cover of both sides together.
  * @param counted_in "percent", 0 to 100 (also where left out), or "eighths", 0 to 8.
  * @param per_frame "well covered" (also where left out), "fully covered", "average", "liebefeld", or bees on one deep frame.
- * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or a size such as 42 x 27 cm; one, or a row of one for each column.
+ * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or the comb's size inside the frame such as 42 x 27 cm; one, or a row of one for each column.
  * @param give "each" side's or comb's bees (also where left out), or "hives" for the sum of each row.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
  * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.

@@ -53,7 +53,7 @@ const parameters = [
  * @param cover Percent of those combs that brood covers on average, 0 to 100: one, or a row each, or a column a box too.
  * @param counted_as "full frames" (also where left out), "combs" or "cells".
  * @param columns_are "boxes" with counts (also where left out), "combs" with the percent of each comb, "cells" of worker brood, the area on all sides in "cm2" or "in2", or the length and width of each patch, two and two, as "patches in" or "patches cm".
- * @param box_frames Frame in the boxes: deep, medium, shallow, national deep, dadant, or a size such as 42 x 27 cm; one, or a row of one for each column; the same as frame where left out.
+ * @param box_frames Frame in the boxes: deep, medium, shallow, national deep, dadant, or the comb's size inside the frame such as 42 x 27 cm; one, or a row of one for each column; the same as frame where left out.
  * @param frame Frame in which full frames are counted: deep where left out.
  * @param fill For cells: percent of the brood's cells that hold brood, the rest being empty; 100 where left out.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".

@@ -84,7 +84,7 @@ const parameters = [
  * @param bees_in "frames" of bees (also where left out; a column a box) or "bees".
  * @param days Days to hold them.
  * @param brood A row a hive, or one: full deep frames of brood that stay as many; left out for none.
- * @param box_frames The frame of the stores' combs: deep (also where left out), medium, shallow, or a size such as 42 x 27 cm; one, or a row of one for each column.
+ * @param box_frames The frame of the stores' combs: deep (also where left out), medium, shallow, or the comb's size inside the frame such as 42 x 27 cm; one, or a row of one for each column.
  * @param part "feed" (also where left out), its "low" and "high", "short" and "target" in target_in, "note", or "all" six beside each other.
  * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.
  * @param inspected Date or year of the inspection, one or a row each: a count that became a date has that year.

@@ -29,7 +29,7 @@ const parameters = [
  * @helpurl https://localhost:3000/help.html#FOOD
  * @param cover A cell, column or block: how much of each side holds food.
  * @param unit "kg" (also where left out), "lb" or "g".
- * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or a size such as 42 x 27 cm; one, or a row of one for each column.
+ * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, zander, or the comb's size inside the frame such as 42 x 27 cm; one, or a row of one for each column.
  * @param counted_in "percent", 0 to 100 (also where left out), or "eighths", 0 to 8.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
  * @param written How figures are written, where not plainly: "decimal comma", "fractions" (0.6 for 60 %).

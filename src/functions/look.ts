@@ -1,4 +1,4 @@
-import type { Absence } from "../core/absence.js";
+import { saidInNote, type Absence } from "../core/absence.js";
 import { broodOfBoxes, type Brood } from "../core/brood.js";
 import type { FrameSize } from "../core/comb.js";
 import type { Contract } from "../core/contract.js";
@@ -29,6 +29,9 @@ export interface LookColumns {
   readonly inspected: HiveCells | null;
   /** Where the sheet may say that a hive was not opened: a column of yes and no, or the dates. */
   readonly opened: HiveCells | null;
+  readonly notes: HiveCells | null;
+  /** Whether a date beside a row's blank bees says that this hive was looked at. */
+  readonly isDateOwn: (i: number) => boolean;
   /** The frame in each box, of the bees' columns and of the brood's. */
   readonly beeFrames: (contract: Contract) => readonly FrameSize[];
   readonly broodFrames: (contract: Contract) => readonly FrameSize[];
@@ -39,13 +42,13 @@ export interface LookColumns {
 
 /**
  * How the hive of a named row stands: opened, listed and not opened, or no longer in the lot. Bees
- * that are blank were not looked for; a 0 is none.
+ * that are blank were not looked for, unless the row's note says that the hive is dead; a 0 is none.
  *
  * @throws Refusal where the bees say that it was opened and another column that it was not, or the
  *   other way round
  */
 export function standingAt(columns: LookColumns, i: number): "opened" | Absence {
-  const { bees, brood, queen, opened } = columns;
+  const { bees, brood, queen, opened, inspected, notes } = columns;
   const absence = bees.absence(i);
   if (absence !== null) return absence;
   if (!bees.isBlank(i)) {
@@ -60,14 +63,28 @@ export function standingAt(columns: LookColumns, i: number): "opened" | Absence 
   }
   const judged =
     [brood, queen].find((column) => column !== null && !column.isUncounted(i)) ??
-    (yesOrNo(opened?.raw(i)) === true ? opened : null);
-  if (!judged) return "not opened";
+    (yesOrNo(opened?.raw(i)) === true && !isDeadByNote(columns, i) ? opened : null) ??
+    (noteAt(columns, i) === "looked at" ? notes : null);
+  if (!judged && isDeadByNote(columns, i)) return "opened";
+  const isLeft = yesOrNo(opened?.raw(i)) === false;
+  const looked = judged ?? (!isLeft && columns.isDateOwn(i) ? inspected : null);
+  if (!looked) return "not opened";
   return bees.named(i, 0, () => {
     throw new Refusal(
-      `blank, and ${quote(judged.name)} is not: write none where there are no bees, dead for a ` +
+      `blank, and ${quote(looked.name)} is not: write none where there are no bees, dead for a ` +
         "dead-out, or not opened",
     );
   });
+}
+
+function noteAt({ notes }: LookColumns, i: number): ReturnType<typeof saidInNote> {
+  const note = notes?.raw(i);
+  return typeof note === "string" ? saidInNote(note) : null;
+}
+
+/** Its note is all that is said of its bees. */
+function isDeadByNote(columns: LookColumns, i: number): boolean {
+  return columns.bees.isEmpty(i) && noteAt(columns, i) === "dead";
 }
 
 /** Reads one row as a hive under a contract, by whose terms its figures are written. */
@@ -135,6 +152,9 @@ function yearAt({ bees, inspected }: LookColumns, i: number, contract: Contract)
 
 /** Frames of bees of a row, in the contract's frame. */
 export function framesAt(columns: LookColumns, i: number, contract: Contract): Estimate {
+  if (isDeadByNote(columns, i)) {
+    return { ...exactly(0), dead: true, note: `dead by ${quote(columns.notes!.name)}` };
+  }
   const year = yearAt(columns, i, contract);
   const { bees, beesAre } = columns;
   const counts =

@@ -49,7 +49,7 @@ const parameters = [
  * @param stores A row a hive: full frames of honey, a column a box, or the hive's weight.
  * @param counted_in "frames" (also where left out), or "lb" or "kg" of the whole hive.
  * @param unit What to give: "lb" (also where left out) or "kg".
- * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, or a size such as 42 x 27 cm; one, or a row of one for each column.
+ * @param box_frames The combs' frame: deep (also where left out), medium, shallow, national deep, dadant, or the comb's size inside the frame such as 42 x 27 cm; one, or a row of one for each column.
  * @param tare What the hive weighs without its stores, in the unit of the weight: one, or a row each; needed with a weight.
  * @param pollen A row a hive: full frames of stored pollen, for the part "pollen"; one column beside several boxes is of deeps.
  * @param part "middle" (also where left out), "low", "high", "text", "pollen" (its weight), "note", or "all" six beside each other.

@@ -34,7 +34,7 @@ const framesParameters = [
  * @param bees A row a hive: the boxes' counts, or what columns_are says.
  * @param columns_are "boxes" with counts (also where left out), "combs" or "sides" with the percent covered (sides two and two), "seams" from above and below, two and two.
  * @param rule For combs and sides: "two-thirds" (also where left out), "three-quarters" or "sum of parts".
- * @param box_frames Frame in the boxes: deep, medium, shallow, national deep, dadant, or a size such as 42 x 27 cm; one, or a row of one for each column; the same as frame where left out.
+ * @param box_frames Frame in the boxes: deep, medium, shallow, national deep, dadant, or the comb's size inside the frame such as 42 x 27 cm; one, or a row of one for each column; the same as frame where left out.
  * @param frame Frame in which to count: deep where left out.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
  * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.
@@ -155,7 +155,7 @@ const deepParameters = [
  * @customfunction DEEP_EQUIVALENT
  * @helpurl https://localhost:3000/help.html#DEEP_EQUIVALENT
  * @param combs A cell, column or block of counts.
- * @param from Their frame: deep (also where left out), medium, shallow, national deep, national shallow, national 14x12, dadant, zander, or a size such as 42 x 27 cm; one, or a row of one for each column.
+ * @param from Their frame: deep (also where left out), medium, shallow, national deep, national shallow, national 14x12, dadant, zander, or the comb's size inside the frame such as 42 x 27 cm; one, or a row of one for each column.
  * @param to The frame to give them in: deep where left out.
  * @param part "middle" (also where left out), "low", "high", "text" or "note".
  * @param written How figures are written, where not plainly: "decimal comma", "whole frames" (2 January can only have been 1-2), "fractions" (0.6 for 60 %), "1904 dates"; several with commas.

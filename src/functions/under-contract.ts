@@ -49,6 +49,8 @@ export function underContract(
     stores,
     inspected,
     opened: null,
+    notes: null,
+    isDateOwn: () => false,
     beeFrames: sizes(bees),
     broodFrames: sizes(brood),
     storesUnit: (contract) => contract.storesUnit,

@@ -1,8 +1,9 @@
 import type { Contract } from "../core/contract.js";
-import { isBoxName } from "../core/boxes.js";
+import { headsBoxes, isBoxName } from "../core/boxes.js";
 import {
   BY_BOX,
   countsCombsThatHold,
+  countsStage,
   frameOfHeading,
   matchHeadings,
   matchSigns,
@@ -13,6 +14,7 @@ import {
 import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { yardColumns } from "../core/yard-columns.js";
+import { normalise } from "../core/text.js";
 import { isBlankOrZero } from "./cells.js";
 import { onceEach } from "./once-each.js";
 import { HiveCells } from "./hive-cells.js";
@@ -70,6 +72,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
   };
   if (columnsOf("hive").length === 0) missing("hive", "Hive");
   refuseTwoHeadingRows(headings, roles.indexOf("hive"), cells[1]);
+  refuseRowsOfBoxes(headings, roles, cells);
   doubts.forEach(refuseBeside);
   const hasSeams = columnsOf("seams above").length > 0 || columnsOf("seams below").length > 0;
   if (columnsOf("bees").length === 0 && !hasSeams) missing("bees", "Frames of bees");
@@ -95,10 +98,11 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
 
   const [hive = -1] = columnsOf("hive");
   const sums = (i: number): string | null => labelOfSums(cells[i + 1]!, hive);
+  const isHive = (i: number): boolean => !column("hive")!.isEmpty(i) && sums(i) === null;
 
   return {
     rows: cells.length - 1,
-    isHive: (i) => !column("hive")!.isEmpty(i) && sums(i) === null,
+    isHive,
     sums,
     column,
     sign: onceEach((sign: Sign) => {
@@ -124,6 +128,14 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
             `a cluster count is made of "Seams above" and "Seams below"`,
         );
       }
+      const asksBrood = contract.brood > 0 || contract.grades.some((grade) => grade.brood > 0);
+      const stages = asksBrood && !column("brood") ? headings.filter(countsStage) : [];
+      if (stages.length > 0) {
+        throw new Refusal(
+          `contract ${quote(contract.name)} asks for brood, and the sheet has it by stage, ${stages.map(quote).join(" and ")}: ` +
+            'add a column "Brood" of all stages together; a comb that holds two of them is one comb',
+        );
+      }
       if (contract.stores > 0) checkStoresUnit(column("stores"), contract);
       const seams = pairSeams(columnsOf("seams above"), columnsOf("seams below"), bySeams);
       const bees = bySeams ? seams : columnsOf("bees");
@@ -138,12 +150,48 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
         stores: column("stores"),
         inspected: column("date"),
         opened: opened.length === 1 ? pick(opened) : column("date"),
+        notes: column("notes"),
+        isDateOwn: ownDates(pick(bees), column("date"), column("lot"), isHive),
         beeFrames: sizes(bees),
         broodFrames: sizes(brood),
         storesUnit: onceEach((contract: Contract) => storesUnitFor(column("stores"), contract)),
         blankIsNone: true,
       };
     }),
+  };
+}
+
+/**
+ * Whether the date of a row is that of its own hive's inspection: other hives of its lot that are not
+ * counted have none, and most that have one are counted. A date filled down says nothing of a hive.
+ */
+function ownDates(
+  bees: HiveCells,
+  dates: HiveCells | null,
+  lots: HiveCells | null,
+  isHive: (i: number) => boolean,
+): (i: number) => boolean {
+  if (dates === null) return () => false;
+  const lotOf = (i: number): string => normalise(String(lots?.raw(i) ?? ""));
+  const tally = () => {
+    const found = new Map<string, { counted: number; blank: number; undated: number }>();
+    for (let i = 0; i < bees.rows; i++) {
+      if (!isHive(i)) continue;
+      const of = found.get(lotOf(i)) ?? { counted: 0, blank: 0, undated: 0 };
+      const isDated = !dates.isUncounted(i);
+      if (isDated && !bees.isUncounted(i)) of.counted++;
+      else if (isDated) of.blank++;
+      else if (bees.isUncounted(i)) of.undated++;
+      found.set(lotOf(i), of);
+    }
+    return found;
+  };
+  let tallies: ReturnType<typeof tally> | null = null;
+  return (i) => {
+    if (dates.isUncounted(i)) return false;
+    tallies ??= tally();
+    const { counted, blank, undated } = tallies.get(lotOf(i))!;
+    return undated > 0 && counted > blank;
   };
 }
 
@@ -162,6 +210,34 @@ function refuseTwoHeadingRows(
         `one row, ${quote(`${over} ${String(under[k])}`)}`,
     );
   });
+}
+
+/** A row a box: each would be graded as a hive, or left out for want of a name. */
+function refuseRowsOfBoxes(
+  headings: readonly string[],
+  roles: readonly (Role | null)[],
+  cells: readonly (readonly unknown[])[],
+): void {
+  const box = headings.findIndex((heading, k) => roles[k] === null && headsBoxes(heading));
+  if (box < 0) return;
+  const hive = roles.indexOf("hive");
+  const look = [hive, roles.indexOf("lot"), roles.indexOf("date")];
+  const boxOf = new Map<string, string>();
+  for (let i = 1; i < cells.length; i++) {
+    const row = cells[i]!;
+    if (isBlankOrZero(row[box])) continue;
+    const name = normalise(String(row[box]));
+    const key = look.map((k) => String(row[k] ?? "")).join("\n");
+    const isNameless = isBlankOrZero(row[hive]);
+    const isCounted = roles.some((role, k) => BY_BOX.has(role!) && !isBlankOrZero(row[k]));
+    if (isNameless ? isCounted : (boxOf.get(key) ?? name) !== name) {
+      throw new Refusal(
+        `${quote(headings[box]!)} makes several rows of a hive, as row ${i + 1} is: write each hive in one row, ` +
+          'with a column a box such as "Bees top box" and "Bees bottom box"',
+      );
+    }
+    boxOf.set(key, name);
+  }
 }
 
 /** What may be a box, a total or another look must be said before anything is added up. */

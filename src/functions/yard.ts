@@ -26,6 +26,8 @@ export interface Graded {
   readonly turn: Turn;
   /** A 0 stands for the bees, which may have been a blank. */
   readonly unwritten: boolean;
+  /** The row under it has counts and no hive: another box of this one, as like as not. */
+  readonly under: boolean;
   /** Null where the grade hangs on something that nobody judged: then `open` says on what. */
   readonly grade: GradeOfHive | null;
   readonly open: CellError | null;
@@ -134,7 +136,7 @@ const parameters = [
  * averages (Total, Avg lot N), which is no hive. A row that cannot be read has its error in its own
  * cells and its reason in the note. Asked for action and reason, it
  * says of each opened hive what to do by the terms: place, hold back, combine or look again, with
- * feed beside it where it is light. Columns Eggs (yes or no), Brood pattern (solid, spotty, or percent
+ * feed beside it where it is light. Columns Eggs (yes, no or how many), Brood pattern (solid, spotty, or percent
  * of cells filled) and Drone brood (together, scattered, normal, or percent) are read for that where
  * the sheet has them. An action is no diagnosis: ask the apiary inspector about disease.
  * @example =COMB.YARD_COLUMNS(A1:H61,Terms,"Cherry") beside the sheet, from the heading row down.
@@ -193,7 +195,7 @@ function gradeAt(
   const standing = standingAt(looks, i);
   if (standing !== "opened") return ABSENCE_NOTES[standing];
   const hive = hiveAt(looks, i, contract);
-  const unwritten = looks.bees.isEmpty(i);
+  const unwritten = looks.bees.isEmpty(i) && !hive.frames.dead;
   const action = acts && acts(i, contract, hive);
   let [grade, open]: [GradeOfHive | null, CellError | null] = [null, null];
   try {
@@ -202,7 +204,8 @@ function gradeAt(
     if (!(error instanceof Refusal) || error.kind !== "unknown") throw error;
     open = toCellError(error, "");
   }
-  return { hive, contract, turn, unwritten, grade, open, action };
+  const under = isStray(sheet, i + 1);
+  return { hive, contract, turn, unwritten, under, grade, open, action };
 }
 
 /** What is noted of a hive that has no count. */
@@ -215,10 +218,11 @@ function shortfall({ hive, contract, grade }: Graded): ReturnType<typeof shortOf
   return grade === null ? null : shortOf(contract, hive);
 }
 
-function noteOf({ hive, contract, turn, unwritten, grade, open }: Graded): string {
+function noteOf({ hive, contract, turn, unwritten, under, grade, open }: Graded): string {
   const parts = [
     TURN_NOTES[turn],
     unwritten ? "0 bees: counted as none" : "",
+    under ? "the row under it has counts and no hive id: not counted" : "",
     hive.frames.note,
     hive.brood?.combs?.note ?? hive.brood?.fullFrames?.note ?? "",
     reasonOf(contract, hive, grade),
@@ -231,10 +235,13 @@ function noteOf({ hive, contract, turn, unwritten, grade, open }: Graded): strin
 function strayNote(sheet: YardSheet, i: number): string {
   const sums = sheet.sums(i);
   if (sums !== null) return `not a hive: ${sums}`;
+  return isStray(sheet, i) ? "no hive id: not counted" : "";
+}
+
+function isStray(sheet: YardSheet, i: number): boolean {
+  if (i >= sheet.rows || !sheet.column("hive")!.isEmpty(i) || sheet.sums(i) !== null) return false;
   const figures = (["bees", "seams above", "seams below", "brood"] as const).map(sheet.column);
-  return figures.some((column) => column !== null && !column.isEmpty(i))
-    ? "no hive id: not counted"
-    : "";
+  return figures.some((column) => column !== null && !column.isEmpty(i));
 }
 
 function columnsAsked(asked: unknown[][] | null): Column[] {

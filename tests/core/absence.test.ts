@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { absenceOf } from "../../src/core/absence.js";
+import { absenceOf, saidInNote } from "../../src/core/absence.js";
 
 // The words are common practice, no source.
 describe("what stands in place of a count", () => {
@@ -43,4 +43,36 @@ describe("what stands in place of a count", () => {
   ])("%j says nothing of the kind", (text) => {
     expect(absenceOf(text)).toBeNull();
   });
+});
+
+// The words are common practice, no source.
+describe("what a note says beside blank bees", () => {
+  it.each(["dead", "Dead.", "dead-out", "DEADOUT", "DO", "d/o", " dead out "])(
+    "%s says that the hive is dead, and no more",
+    (note) => expect(saidInNote(note)).toBe("dead"),
+  );
+
+  it.each([
+    ...[
+      "dead, mice",
+      "died of hunger",
+      "queen dead",
+      "starved",
+      "dead truck battery",
+      "D/O, moths",
+    ],
+    ...[
+      "opened, no bees",
+      "Inspected late",
+      "empty",
+      "robbed out",
+      "queenless",
+      "looked at 3 combs",
+    ],
+  ])("%s speaks of a death or a look", (note) => expect(saidInNote(note)).toBe("looked at"));
+
+  it.each([
+    ...["", "not opened", "not yet inspected", "never looked at", "no time, not checked"],
+    ...["strong at the gate", "lid cracked", "deadline Friday", "new queen", "do not move"],
+  ])("%j says neither", (note) => expect(saidInNote(note)).toBeNull());
 });

@@ -9,9 +9,9 @@ describe("a frame", () => {
   ])("called %j is the %s", (text, name) => expect(frameOf(text).name).toBe(name));
 
   it.each([
-    "16.75 x 8.625 in",
-    "16.75x8.625in",
-    '16.75 × 8.625"',
+    "16.75 x 8.625 in foundation",
+    "16.75x8.625in foundation",
+    '16.75 × 8.625" foundation',
     "16.75 x 8.625 inches foundation",
   ])("of %s has a deep's foundation", (text) => {
     const { foundation, comb } = frameOf(text);
@@ -20,12 +20,30 @@ describe("a frame", () => {
     expect(deepEquivalent(frameOf(text))).toBeCloseTo(1, 12);
   });
 
-  it("is measured on its comb where that is said", () => {
-    expect(frameOf("42 x 27 cm comb")).toEqual({
-      name: "42 x 27 cm comb",
-      foundation: null,
-      comb: 1134,
-    });
+  it.each(["42 x 27 cm", "42 x 27 cm comb", "420 x 270 mm"])(
+    "of %s has that comb inside the frame",
+    (text) => {
+      const { foundation, comb } = frameOf(text);
+      expect(foundation).toBeNull();
+      expect(comb).toBeCloseTo(42 * 27, 9);
+    },
+  );
+
+  it("by its comb inside the frame, 8 x 16.75 in, is a deep (Sagili & Burgett 2011)", () => {
+    expect(deepEquivalent(frameOf("16.75 x 8 in"))).toBeCloseTo(1, 12);
+  });
+
+  it("by name is the same size typed", () => {
+    // The sources' sizes: foundation of the National, 1,125 cm2 of Dadant comb, 800 of Zander's.
+    expect(deepEquivalent(frameOf("13.4375 x 8 in foundation"))).toBeCloseTo(
+      deepEquivalent(frameOf("national deep")),
+      12,
+    );
+    expect(sideArea(frameOf("45 x 25 cm"))).toBeCloseTo(sideArea(frameOf("dadant")), 9);
+    expect(deepEquivalent(frameOf("40 x 20 cm"))).toBeCloseTo(
+      deepEquivalent(frameOf("zander")),
+      12,
+    );
   });
 
   it.each([
@@ -39,7 +57,7 @@ describe("a frame", () => {
     "",
   ])("%j is refused with the names that are known", (text) => {
     expect(() => frameOf(text)).toThrow(
-      `"${text}" is no frame that is known: give deep, medium, shallow, national deep, national shallow, national 14x12, dadant, zander, or a size with its unit such as 42 x 27 cm`,
+      `"${text}" is no frame that is known: give deep, medium, shallow, national deep, national shallow, national 14x12, dadant, zander, or the comb's size inside the frame with its unit, such as 42 x 27 cm`,
     );
   });
 });

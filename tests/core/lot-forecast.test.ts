@@ -117,6 +117,11 @@ describe("a lot's forecast of no days", () => {
     expect(on([...today, dead], null, counted).middle).toBeCloseTo(16 / 3, 10);
     const unknown = { ...look("H5", MARCH_27, 8, 4), hive: { ...dead.hive, frames: exactly(8) } };
     expect(() => on([...today, unknown], null)).toThrow(
+      'hive H5: no brood is judged: add a column "Brood" of all stages together',
+    );
+    const combs = { combs: exactly(4), fullFrames: null, cover: null };
+    const unfilled = { ...unknown, hive: { ...unknown.hive, brood: combs } };
+    expect(() => on([...today, unfilled], null)).toThrow(
       "hive H5: brood is not known in full frames: combs need their cover",
     );
   });

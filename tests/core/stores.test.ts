@@ -19,7 +19,7 @@ describe("honey in a full frame", () => {
 
   it("is half way between the two for a frame half way between them", () => {
     // 7.0625 in between 5.5 and 8.625: 3.5 to 6 and 4 to 8.
-    const { least, most } = honeyOfFrame(frameOf("16.75 x 7.0625 in"));
+    const { least, most } = honeyOfFrame(frameOf("16.75 x 7.0625 in foundation"));
     expect(least).toBeCloseTo(4.75, 10);
     expect(most).toBeCloseTo(6, 10);
   });

@@ -77,7 +77,7 @@ describe.each<[string, readonly Row[], string]>([
   [
     "a frame that is not known",
     [average, ["frame size", "huge"]],
-    'frame size: "huge" is no frame that is known: give deep, medium, shallow, national deep, national shallow, national 14x12, dadant, zander, or a size with its unit such as 42 x 27 cm',
+    'frame size: "huge" is no frame that is known: give deep, medium, shallow, national deep, national shallow, national 14x12, dadant, zander, or the comb\'s size inside the frame with its unit, such as 42 x 27 cm',
   ],
   [
     "a percent written as a fraction",

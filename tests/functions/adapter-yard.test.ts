@@ -137,6 +137,102 @@ describe("a row with a hive's id", () => {
   });
 });
 
+describe("blank bees beside a note or a date", () => {
+  const day = serial(2026, 2, 8);
+  const HEADINGS = ["Hive", "Lot", "Date", "Bees", "Notes"];
+  const said = (...rows: unknown[][]) => columns(yard(HEADINGS, ...rows), "frames, grade, note");
+
+  it("are a dead-out where the note says so and no more, whatever the date", () => {
+    expect(said(["A1", "A", day, "", "dead"])).toEqual([[0, "dead-out", 'dead by "Notes"']]);
+    expect(said(["A1", "A", "", "", "Dead-out."])).toEqual([[0, "dead-out", 'dead by "Notes"']]);
+    expect(said(["A1", "A", "", 0, "DO"])).toEqual([[0, "dead-out", 'dead by "Notes"']]);
+    expect(said(["A1", "A", day, 8, "dead"])[0]!.slice(0, 2)).toEqual([8, "at average"]);
+  });
+
+  it("are asked about where the note speaks of a death or a look in other words", () => {
+    for (const note of ["dead, mice", "empty", "inspected, wet"]) {
+      expect(said(["A1", "A", day, "", note])[0]![2]).toMatch(
+        /^"Bees", row 2: blank, and "Notes" is not: write none/,
+      );
+    }
+    expect(said(["A1", "A", day, "", "lid cracked"])[0]![2]).toBe("not opened");
+    expect(said(["A1", "A", day, "not opened", "empty"])[0]![2]).toBe("not opened");
+  });
+
+  it("are asked about beside the hive's own date, which others of its lot lack", () => {
+    const notes = said(
+      ["A1", "A", day, 8, ""],
+      ["A2", "A", day, 7, ""],
+      ["A3", "A", day, "", ""],
+      ["A4", "A", "", "", ""],
+      ["B1", "B", day, "", ""],
+      ["B2", "B", day, 8, ""],
+    ).map((row) => row[2]);
+    expect(notes[2]).toMatch(/^"Bees", row 4: blank, and "Date" is not/);
+    expect(notes[3]).toBe("not opened");
+    expect(notes[4]).toBe("not opened");
+  });
+
+  it("are not where the date is filled down for hives that nobody opened", () => {
+    const notes = said(
+      ["A1", "A", day, 8, ""],
+      ["A2", "A", day, "", ""],
+      ["A3", "A", day, "", ""],
+      ["A4", "A", "", "", ""],
+    ).map((row) => row[2]);
+    expect(notes.slice(1)).toEqual(["not opened", "not opened", "not opened"]);
+  });
+});
+
+describe("brood by stage", () => {
+  const strict = terms(["average frames", 8], ["brood", 3]);
+  const said = (sheet: unknown[][], of = strict) => columns(sheet, "frames, grade, note", of)[0]!;
+
+  it.each([
+    ["Open brood", "Capped brood"],
+    ["Brood open", "Brood capped"],
+    ["Open brood frames", "Sealed brood frames"],
+  ])("%s and %s are asked about where the contract asks for brood", (open, capped) => {
+    const sheet = yard(["Hive", "Bees", open, capped], ["V1", 8, 1.5, 2]);
+    expect(said(sheet)[2]).toBe(
+      `row 2: contract "Cherry" asks for brood, and the sheet has it by stage, "${open}" and "${capped}": add a ` +
+        'column "Brood" of all stages together; a comb that holds two of them is one comb',
+    );
+    expect(said(sheet, terms(["average frames", 8]))).toEqual([8, "at average", ""]);
+  });
+
+  it("is let be beside the brood itself", () => {
+    const sheet = yard(["Hive", "Bees", "Brood", "Capped brood"], ["V1", 8, 3.5, 2]);
+    expect(said(sheet)).toEqual([8, "at average", ""]);
+  });
+});
+
+const UNDER = "the row under it has counts and no hive id: not counted";
+
+describe("a sheet with a row a box", () => {
+  const refused = (row: number) =>
+    `#VALUE! "Box" makes several rows of a hive, as row ${row} is: write each hive in one row, with a ` +
+    'column a box such as "Bees top box" and "Bees bottom box"';
+  const said = (...rows: unknown[][]) =>
+    one("YARD_COLUMNS", yard(["Hive", "Date", "Box", "Bees"], ...rows), contract);
+
+  it("is refused with the way out, the hive's name repeated or left out", () => {
+    expect(said(["H1", "", "Bottom", 6], ["H1", "", "Top", 5])).toBe(refused(3));
+    expect(said(["H1", "", 1, 6], ["H2", "", 1, 5], ["H1", "", 2, 4])).toBe(refused(4));
+    expect(said(["H1", "", "Bottom", 6], ["", "", "Top", 5])).toBe(refused(3));
+  });
+
+  it("is not one where each hive has one row a day", () => {
+    const sheet = yard(
+      ["Hive", "Date", "Box no.", "Bees"],
+      ["H1", serial(2026, 2, 8), 1, 6],
+      ["H1", serial(2026, 3, 8), 2, 9],
+      ["H2", serial(2026, 3, 8), 2, 7],
+    );
+    expect(columns(sheet, "frames")).toEqual([[6], [9], [7]]);
+  });
+});
+
 describe("a row without an id", () => {
   it.each([["", 0, null, undefined, " "]])("stays blank throughout", (...blanks) => {
     const sheet = yard(["Hive", "Bees"], ["A1", 8], ...blanks.map((id) => [id, ""]), ["A2", 7]);
@@ -174,8 +270,19 @@ describe("a row without an id", () => {
     const cluster = terms(["average frames", 7], ["comb rule", "cluster count"]);
     const [first, stray] = columns(sheet, "frames, note", cluster);
     expect([first, stray]).toEqual([
-      [7, ""],
+      [7, UNDER],
       ["", "no hive id: not counted"],
+    ]);
+  });
+
+  it("is spoken of in the row above it, whose second box it may be", () => {
+    const sheet = yard(["Hive", "Bees"], ["A1", 8], ["", 7], ["A2", 8], ["", ""], ["A3", 8]);
+    expect(columns(sheet, "note").flat()).toEqual([
+      UNDER,
+      "no hive id: not counted",
+      "",
+      "",
+      expect.any(String),
     ]);
   });
 });

@@ -42,10 +42,18 @@ describe("deep equivalents, foundation to foundation", () => {
     expect(deepEquivalent(frameOf("national deep"))).toBeLessThan(0.76);
   });
 
-  it("take a size of one's own for foundation unless it says comb", () => {
-    // 42 x 27 cm is 1134 cm2: over 144.47 in2 x 6.4516 = 932.1 cm2 of foundation, or 864.5 of comb.
-    expect(one("FRAMES_OF_BEES", 1, null, null, "42 x 27 cm")).toBeCloseTo(1.2167, 4);
-    expect(one("FRAMES_OF_BEES", 1, null, null, "42 x 27 cm comb")).toBeCloseTo(1.3117, 4);
+  it("take a size of one's own for the comb inside the frame unless it says foundation", () => {
+    // 42 x 27 cm is 1134 cm2: over 864.5 cm2 of comb, or 144.47 in2 x 6.4516 = 932.1 of foundation.
+    expect(one("FRAMES_OF_BEES", 1, null, null, "42 x 27 cm")).toBeCloseTo(1.3117, 4);
+    expect(one("FRAMES_OF_BEES", 1, null, null, "42 x 27 cm foundation")).toBeCloseTo(1.2167, 4);
+  });
+
+  it("and its bees and cells are those of that area", () => {
+    // 10 combs of 8 x 16.75 in are 10 deeps of 2,400 bees (Sagili & Burgett 2011), 42 x 27 cm at
+    // 4 cells a cm2 (400 a dm2, Liebefeld) are 4,536 cells.
+    expect(one("BEES", 10, null, null, "16.75 x 8 in")).toBeCloseTo(24_000, 6);
+    expect(one("CELLS", 100, null, "liebefeld", "42 x 27 cm")).toBeCloseTo(4536, 6);
+    expect(one("CELLS", 100, null, "liebefeld", "dadant")).toBeCloseTo(4500, 6);
   });
 });
 
