@@ -1,3 +1,4 @@
+import { shownApart } from "../core/apart.js";
 import { placeOnDrops, type FilledDrop, type Spread } from "../core/drops.js";
 import { palletsOf, type Pallet } from "../core/pallets.js";
 import { plural } from "../core/plural.js";
@@ -170,11 +171,11 @@ function rowOf(drop: FilledDrop, spread: Spread): Cell[] {
   ];
 }
 
-function dropRemark({ hives, placed, least, misses }: FilledDrop, spread: Spread): string {
+function dropRemark({ hives, placed, average, least, misses }: FilledDrop, spread: Spread): string {
   return together(
     placed < hives ? `${plural(hives - placed, "hive")} short of ${hives}` : "",
     misses
-      ? `under the ${least} asked${spread.leastCannotBe ? ": not all drops' least can be kept" : ", and no way to keep it was found"}`
+      ? `${shownApart(average ?? 0, least)} a hive, under the ${least} asked${spread.leastCannotBe ? ": not all drops' least can be kept" : ", and no way to keep it was found"}`
       : "",
   );
 }

@@ -156,8 +156,30 @@ describe("DROPS", () => {
       9,
       9.5,
       "A: A2, A3",
-      "under the 9.5 asked: not all drops' least can be kept",
+      "9 a hive, under the 9.5 asked: not all drops' least can be kept",
     ]);
+  });
+
+  it("shows an average under the least with the digits that tell them apart", () => {
+    // By hand: 8 and 7.998 come to 7.999.
+    const rows = [
+      ["A1", "A", "P1", 8],
+      ["A2", "A", "P1", 7.998],
+    ];
+    const list = comb(
+      "DROPS",
+      yardOf(rows),
+      column(2),
+      null,
+      ALMOND,
+      null,
+      null,
+      null,
+      column(8),
+      null,
+      2,
+    );
+    expect(list[1]![5]).toBe("7.999 a hive, under the 8 asked: not all drops' least can be kept");
   });
 
   it("gives the same list twice", () => {
