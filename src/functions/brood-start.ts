@@ -116,15 +116,8 @@ const aheadParameters = [
   writtenParameter,
 ] as const;
 
-const HEADINGS = [
-  "Lot",
-  "Hives",
-  "Began at the latest",
-  "Began at the earliest",
-  "Days ahead, low",
-  "Days ahead, high",
-  "Says",
-];
+const DATES = ["Began at the latest", "Began at the earliest"];
+const HEADINGS = ["Lot", "Hives", ...DATES, "Days ahead, low", "Days ahead, high", "Says"];
 
 /**
  * Lots against one of them, in days: how long before or after it each began to rear, by the oldest brood in their hives, spilled.
@@ -247,4 +240,5 @@ export const daysAheadFunction: SheetFunction = {
   parameters: aheadParameters,
   evaluate: DAYS_AHEAD,
   table: true,
+  dates: DATES,
 };

@@ -65,6 +65,9 @@ it("prints the days of a table as the workbook numbers them", () => {
   expect(forecasting("Date", 46110, false)).toContain("29 Mar 2026");
   expect(forecasting("Date", 46110 - 1462, true)).toContain("29 Mar 2026");
   expect(forecasting("Date", 46110 - 1462, true, "EMERGENCE")).toContain("29 Mar 2026");
+  for (const heading of ["Began at the latest", "Began at the earliest"]) {
+    expect(forecasting(heading, 46110, false, "DAYS_AHEAD")).toContain("29 Mar 2026");
+  }
 });
 
 it("takes for days what the function declares as such, and no grade of that name", () => {
