@@ -135,9 +135,9 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
             `a cluster count is made of "Seams above" and "Seams below"`,
         );
       }
-      const asksBrood = contract.brood > 0 || contract.grades.some((grade) => grade.brood > 0);
-      const stages = asksBrood && !column("brood") ? headings.filter(countsStage) : [];
-      if (stages.length > 0) {
+      const stages = column("brood") ? [] : headings.filter(countsStage);
+      const asksBrood = () => contract.brood > 0 || contract.grades.some((g) => g.brood > 0);
+      if (stages.length > 0 && asksBrood()) {
         throw new Refusal(
           `contract ${quote(contract.name)} asks for brood, and the sheet has it by stage, ${stages.map(quote).join(" and ")}: ` +
             'add a column "Brood" of all stages together; a comb that holds two of them is one comb',
