@@ -170,7 +170,12 @@ export const TERMS = [
   ["comb rule", "two-thirds", "two-thirds", "a comb counts once two-thirds of it are covered"],
   ["frame size", "deep", "deep", "the frame in which the contract counts"],
   ["most frames a hive", 12, "", "a stronger hive counts as this many in the average"],
-  ["part frame", "between", "down", "7.5 is read as 7.5 and paid between 7 and 8 (between), or as 7 (down)"],
+  [
+    "part frame",
+    "between",
+    "down",
+    "7.5 is read as 7.5 and paid between 7 and 8 (between), or as 7 (down)",
+  ],
   ["brood", 1, 3, "brood a hive must have"],
   ["brood counted as", "full frames", "combs", "full-frame equivalents, or combs that hold brood"],
   ["laying queen", "yes", "yes", "a hive must have a laying queen"],

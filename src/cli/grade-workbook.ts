@@ -17,8 +17,9 @@ import {
 import { hiveReport } from "./hive-report.js";
 import { lossesBetween } from "../workbook/losses.js";
 import type { Done, Order } from "./order.js";
-import { settle } from "../workbook/outcome.js";
+import { settle, type Outcome, type Remark } from "../workbook/outcome.js";
 import { Problem } from "../workbook/problem.js";
+import { inSheetRows } from "./sheet-rows.js";
 import { statements } from "./statements.js";
 import { calculatedLine, wentWrong } from "./summary.js";
 import { copyTerms, findTerms, nameTerms, sameTerms, type Terms } from "./terms.js";
@@ -43,7 +44,8 @@ export async function gradeWorkbook(
   }
   if (!hasFormulas) addAllColumns(workbook, yards, terms, wish);
   progress.step("calculating");
-  const outcome = settle(calculate(workbook, functions, progress.tick));
+  const settled = settle(calculate(workbook, functions, progress.tick));
+  const outcome = hasFormulas ? settled : { ...settled, notCalculated: inSheet(settled, yards) };
   const calculated = terms && { ...terms, values: valuesIn(terms.area) };
   const reports = order.isQuiet
     ? []
@@ -64,10 +66,22 @@ export async function gradeWorkbook(
   };
 }
 
+/** All that was calculated are our columns, whose rows are counted from the headings beside them. */
+function inSheet({ notCalculated }: Outcome, yards: readonly YardSheet[]): Remark[] {
+  return notCalculated.map((remark) => {
+    const row = Number(/\d+$/.exec(remark.address));
+    const yard = yards.find(
+      ({ area }) => area.sheet.name === remark.sheet && row >= area.top && row <= area.bottom,
+    );
+    return yard ? { ...remark, text: inSheetRows(remark.text, yard.area.top) } : remark;
+  });
+}
+
 const NOTHING =
   "There is nothing to grade: no formula of Comb Tally, and no yard sheet. A yard sheet has a row " +
   "of headings, among the first 20 rows, with one for the hive (Hive) and one for its bees " +
-  "(Frames of bees, or Bees for each box).";
+  "(Frames of bees, or Bees for each box). Percents of a comb or side covered, a column each (F1A, " +
+  "F1B), are made frames by COMB.FRAMES_OF_BEES, and bees by COMB.COVER_TO_BEES.";
 
 function termsFor(workbook: Workbook, { contract }: Order): Terms | null {
   const own = findTerms(workbook);

@@ -8,7 +8,9 @@ import { contractOf } from "./grading.js";
 import { linesOf, type Line } from "./hives.js";
 import { Problem } from "../workbook/problem.js";
 import { NOTHING, severalContracts, verdictOn } from "./lot-verdict.js";
+import { inSheetRows } from "./sheet-rows.js";
 import { paragraph, textTable } from "./text-table.js";
+import { isUnopened, unopenedIn } from "./unopened.js";
 
 /** The lines of a yard sheet's hives, one list a grading, hive by hive the same hives. */
 type Lists = readonly (readonly Line[])[];
@@ -20,14 +22,19 @@ const SIDE_BY_SIDE = 2;
 export function hiveReport(yard: YardSheet, gradings: readonly Grading[], width: number): string[] {
   const { sheet, top } = yard.area;
   const values = cellsOf(yard);
-  const lists = gradings.map((grading) => linesOf(values, grading));
+  const lists = gradings.map((grading) =>
+    linesOf(values, grading).map((line) => ({ ...line, note: inSheetRows(line.note, top) })),
+  );
+  const opened = lists.map((list) => list.filter((line) => !isUnopened(line)));
+  const unopened = unopenedIn(lists[0] ?? []).flatMap((text) => paragraph(text, width));
   const own = gradings[0]?.contract === null;
   return [
-    `Sheet "${sheet.name}", rows counted from the headings in row ${top}`,
+    `Sheet "${sheet.name}", headings in row ${top}`,
     ...notAdded(yard),
-    ...grouped(lists).flatMap((group) => ["", ...hiveTable(group, own, width)]),
+    ...grouped(opened).flatMap((group) => ["", ...hiveTable(group, own, width)]),
+    ...(unopened.length > 0 ? ["", ...unopened] : []),
     "",
-    ...lotTable(values, lists.flat(), gradings, width),
+    ...lotTable(values, lists.flat(), gradings, { top, width }),
   ];
 }
 
@@ -87,7 +94,7 @@ function lotTable(
   values: unknown[][],
   lines: readonly Line[],
   gradings: readonly Grading[],
-  width: number,
+  { top, width }: { top: number; width: number },
 ): string[] {
   const tallies = tally(lines);
   const named = new Set(tallies.map(({ lot }) => lot));
@@ -111,10 +118,11 @@ function lotTable(
   });
   const headings = ["Lot", "Contract", "Hives", "Average", "Verdict", "Grades"];
   const cautions = new Set(lots.map(({ caution }) => caution).filter((caution) => caution !== ""));
+  const said = [...cautions].map((caution) => inSheetRows(caution, top));
   const isJudged = lots.some(({ row }) => row[4] !== "");
   return [
     ...textTable([headings, ...lots.map(({ row }) => row)], width),
-    ...[...(isJudged ? [HOW_SURE] : []), ...cautions].flatMap((text) => [
+    ...[...(isJudged ? [HOW_SURE] : []), ...said].flatMap((text) => [
       "",
       ...paragraph(text, width),
     ]),

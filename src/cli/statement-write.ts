@@ -1,5 +1,7 @@
 import { basename, extname } from "node:path";
-import { Refusal } from "../core/refusal.js";
+import { firstOf } from "../core/listing.js";
+import { quote, Refusal } from "../core/refusal.js";
+import { normalise } from "../core/text.js";
 import { CellError } from "../functions/cells.js";
 import { functions } from "../functions/index.js";
 import { contractsIn } from "../functions/lot-contract.js";
@@ -40,7 +42,9 @@ export async function writeStatement(
       : (await openWorkbook(bytes, order.input)).workbook;
   const yards = findYardSheets(workbook, computedHeadings());
   const yard = yardAsked(yards, order, nearestMiss(workbook));
-  const { terms, contract } = await agreed(workbook, order, contractsOn(yard, order.lot));
+  const byHives = contractsOn(yard, order.lot);
+  const { terms, contract } = await agreed(workbook, order, byHives);
+  refuseOther(contract, byHives);
   if (workbook.properties.date1904) {
     const wish = terms ? { standard: null, contract } : { standard: contract, contract: null };
     refuseUnsaidDateSystem([yard], terms, wish);
@@ -65,6 +69,16 @@ function contractsOn(yard: YardSheet, lot: string | null): readonly string[] {
     if (error instanceof Refusal) return [];
     throw error;
   }
+}
+
+/** A statement is signed: it goes by no contract that the lot's hives do not name, where they name one. */
+function refuseOther(contract: string, byHives: readonly string[]): void {
+  if (byHives.length === 0) return;
+  if (byHives.some((name) => normalise(name) === normalise(contract))) return;
+  throw new Problem(
+    `No statement: the lot's hives name the contract ${firstOf(byHives.map(quote))}, and not ${quote(contract)}. ` +
+      "Give the one they name, or mend the column Contract.",
+  );
 }
 
 /** @param top - the row of the headings, from which rows are counted in what is refused */

@@ -49,7 +49,8 @@ interface LotFigures {
  *
  * @remarks The interval of a difference is Welch's. One yard of a region tells its lots apart, not the
  * regions: hives of one yard share its weather and its keeper. A hive that was not opened stands
- * blank; a dead-out counts as 0 frames.
+ * blank; a dead-out counts as 0 frames. Each row counts as a hive of its own: of a hive that was opened
+ * twice, give one look.
  * @example =COMB.COMPARE(B2:B61,E2:F61,G2:G61) spills a row for each lot under a heading row.
  * @customfunction COMPARE
  * @helpurl https://localhost:3000/help.html#COMPARE

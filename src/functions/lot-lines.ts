@@ -52,8 +52,10 @@ export function gradeLines(contract: Contract, lot: Lot): LotLine[] {
 
 function openedRemark({ hives, size }: Lot, { opened }: LotCount): string {
   if (opened === size) return "every hive of the lot";
-  const pallets = new Set(hives.map((hive) => hive.pallet).filter((pallet) => pallet !== null));
-  const on = pallets.size > 0 ? `, on ${plural(pallets.size, "pallet")}` : "";
+  const named = hives.flatMap(({ pallet }) => pallet ?? []);
+  const [pallets, unnamed] = [new Set(named).size, hives.length - named.length];
+  const without = unnamed > 0 ? `, and ${plural(unnamed, "hive")} without a pallet` : "";
+  const on = pallets > 0 ? `, on ${plural(pallets, "pallet")}${without}` : "";
   return `${percent(opened / size)} of the lot${on}`;
 }
 

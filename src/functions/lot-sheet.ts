@@ -77,7 +77,8 @@ function remarkOn({ sheet, rows, contract }: Found): string {
  * @throws Refusal where more stand in the sheet than are said
  */
 function sizeOf(found: Found, said: number | null): number {
-  if (said !== null && said >= found.rows.length) return said;
+  // What is no number of hives is refused as such.
+  if (said !== null && (said >= found.rows.length || !Number.isInteger(said))) return said;
   const listed = listedIn(found);
   if (said === null || said >= listed) return said ?? listed;
   throw new Refusal(

@@ -7,6 +7,7 @@ import {
   frameOfHeading,
   matchHeadings,
   matchSigns,
+  wordsOf,
   type Doubt,
   type Role,
   type Sign,
@@ -31,6 +32,8 @@ export interface YardSheet {
   readonly sums: (i: number) => string | null;
   /** The columns that hold a role, null where the sheet has none. */
   readonly column: (role: Role) => HiveCells | null;
+  /** Bees in a super of which no heading names the frame; null where the sheet has none. */
+  readonly bareSuper: HiveCells | null;
   /** The column of a sign, null where the sheet has none; refused where a heading may be one. */
   readonly sign: (sign: Sign) => HiveCells | null;
   /** How its hives were found, read as a contract that counts combs or seams wants it. */
@@ -96,6 +99,9 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
       columns.map((k) => frameOfHeading(headings[k]!) ?? contract.boxFrame),
     );
 
+  const supers = columnsOf("bees").filter(
+    (k) => wordsOf(headings[k]!).includes("super") && frameOfHeading(headings[k]!) === null,
+  );
   const [hive = -1] = columnsOf("hive");
   const sums = (i: number): string | null => labelOfSums(cells[i + 1]!, hive);
   const isHive = (i: number): boolean => !column("hive")!.isEmpty(i) && sums(i) === null;
@@ -105,6 +111,7 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
     isHive,
     sums,
     column,
+    bareSuper: supers.length > 0 ? pick(supers) : null,
     sign: onceEach((sign: Sign) => {
       const { columns, doubts } = matchSigns(headings);
       const doubt = doubts.find((d) => d.sign === sign);
@@ -128,9 +135,9 @@ export function yardSheet(cells: readonly (readonly unknown[])[]): YardSheet {
             `a cluster count is made of "Seams above" and "Seams below"`,
         );
       }
-      const asksBrood = contract.brood > 0 || contract.grades.some((grade) => grade.brood > 0);
-      const stages = asksBrood && !column("brood") ? headings.filter(countsStage) : [];
-      if (stages.length > 0) {
+      const stages = column("brood") ? [] : headings.filter(countsStage);
+      const asksBrood = () => contract.brood > 0 || contract.grades.some((g) => g.brood > 0);
+      if (stages.length > 0 && asksBrood()) {
         throw new Refusal(
           `contract ${quote(contract.name)} asks for brood, and the sheet has it by stage, ${stages.map(quote).join(" and ")}: ` +
             'add a column "Brood" of all stages together; a comb that holds two of them is one comb',

@@ -28,6 +28,8 @@ export interface Graded {
   readonly unwritten: boolean;
   /** The row under it has counts and no hive: another box of this one, as like as not. */
   readonly under: boolean;
+  /** In what frame bees in a super were counted that names none; else empty. */
+  readonly unsized: string;
   /** Null where the grade hangs on something that nobody judged: then `open` says on what. */
   readonly grade: GradeOfHive | null;
   readonly open: CellError | null;
@@ -205,7 +207,13 @@ function gradeAt(
     open = toCellError(error, "");
   }
   const under = isStray(sheet, i + 1);
-  return { hive, contract, turn, unwritten, under, grade, open, action };
+  const { bareSuper: bare } = sheet;
+  const isSaid = contract.boxFrame !== contract.frame;
+  const unsized =
+    bare === null || bare.isUncounted(i) || isSaid || looks.bees.isUncounted(i)
+      ? ""
+      : `${quote(bare.name)} counted as ${contract.boxFrame.name}: its heading names no frame`;
+  return { hive, contract, turn, unwritten, under, unsized, grade, open, action };
 }
 
 /** What is noted of a hive that has no count. */
@@ -218,12 +226,13 @@ function shortfall({ hive, contract, grade }: Graded): ReturnType<typeof shortOf
   return grade === null ? null : shortOf(contract, hive);
 }
 
-function noteOf({ hive, contract, turn, unwritten, under, grade, open }: Graded): string {
+function noteOf({ hive, contract, turn, unwritten, under, unsized, grade, open }: Graded): string {
   const parts = [
     TURN_NOTES[turn],
     unwritten ? "0 bees: counted as none" : "",
     under ? "the row under it has counts and no hive id: not counted" : "",
     hive.frames.note,
+    unsized,
     hive.brood?.combs?.note ?? hive.brood?.fullFrames?.note ?? "",
     reasonOf(contract, hive, grade),
     open?.message ?? "",

@@ -14,8 +14,7 @@ async function printed(yard: (string | number)[][], ...args: string[]): Promise<
 
 describe("what is printed", () => {
   it("is each hive's strength, brood, grade and note, then the grades of each lot", async () => {
-    expect(await printed(YARD, "--for", "Cherry"))
-      .toBe(`Sheet "Yard", rows counted from the headings in row 1
+    expect(await printed(YARD, "--for", "Cherry")).toBe(`Sheet "Yard", headings in row 1
 
 Hive  Lot    Frames    Bees  Brood  Combs  Cherry    Note
 A1    Shed      7.5  18,000      4         fair      fair at the low end, strong
@@ -44,6 +43,8 @@ Written: /yard-graded.xlsx
     });
     const { out } = await test.run("grade", "yard.xlsx", "--for", "Cherry");
     expect(out).toMatch(/Shed +Cherry +5 +8.25 +met +1 strong, 1 fair, 3 not opened/);
+    expect(out).toContain("\n\nNot opened in Shed: A3-A5\n");
+    expect(out).not.toMatch(/^A4/m);
     expect(out.replace(/\s+/g, " ")).toMatch(
       /Lot Shed: 2 of 5 hives are opened, 40 %; contract Cherry asks for 50 %; the whole lot's average lies between [\d.]+ and [\d.]+, 95 times in 100\./,
     );

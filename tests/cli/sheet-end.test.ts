@@ -37,7 +37,8 @@ describe("hives without a number at the end of the sheet", () => {
 
   it("are noted where the sheet is graded", async () => {
     const { out } = await said(stray, GRADE);
-    expect(out.match(/no hive id: not counted/g)).toHaveLength(2);
+    // The row above the first of them speaks of it too.
+    expect(out.match(/no hive id: not counted/g)).toHaveLength(3);
   });
 
   // By hand: (9 + 8) / 2.

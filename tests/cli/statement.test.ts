@@ -201,6 +201,21 @@ describe("which contract a statement goes by", () => {
     expect(await test.names()).toEqual(["yard.xlsx"]);
   });
 
+  it("is the one that the lot's hives name, and no other", async () => {
+    const yard = YARD.map((row, i) => [...row, i === 0 ? "Contract" : i < 3 ? "Cherry" : "Pear"]);
+    const test = await folder({ "yard.xlsx": await bytesOf(yardBook(yard)) });
+    const run = (...args: string[]) =>
+      test.run("statement", "yard.xlsx", "--out", "s.xlsx", ...args);
+    expect((await run("--lot", "Shed", "--contract", "Pear")).err).toBe(
+      'No statement: the lot\'s hives name the contract "Cherry", and not "Pear". Give the one they name, or mend the column Contract.\n',
+    );
+    expect(await test.names()).toEqual(["yard.xlsx"]);
+    expect((await run("--lot", "Coast")).err).toBe("");
+    expect(rowOf(read(await test.bytes("s.xlsx")), "Contract")[1]?.v).toBe("Pear");
+    expect((await run("--lot", "Shed", "--contract", "cherry")).err).toBe("");
+    expect(rowOf(read(await test.bytes("s.xlsx")), "Contract")[1]?.v).toBe("Cherry");
+  });
+
   it("is read with a yard in a CSV file too", async () => {
     const test = await folder({
       "yard.csv": "Hive,Lot,Frames of bees\nA1,Shed,7-8\nA2,Shed,9\n",

@@ -184,6 +184,29 @@ describe("blank bees beside a note or a date", () => {
   });
 });
 
+describe("a super", () => {
+  const said = (heading: string, over: unknown, ...more: (readonly [string, unknown])[]) =>
+    columns(
+      yard(["Hive", "Bees brood box", heading], ["A1", 8, over]),
+      "frames, note",
+      terms(["average frames", 8], ...more),
+    )[0]!;
+
+  it("without a frame is counted as the contract's, and the note says so", () => {
+    const note = '"Bees super" counted as deep: its heading names no frame';
+    expect(said("Bees super", 6)).toEqual([14, note]);
+    expect(said("Bees super", 0)).toEqual([8, ""]);
+  });
+
+  it("is counted as its heading or the terms say, 6 x 5.5 / 8.625 of a deep", () => {
+    const frames = expect.closeTo(8 + (6 * 5.5) / 8.625, 9);
+    expect(said("Bees medium super", 6)).toEqual([frames, ""]);
+    const all = expect.closeTo((14 * 5.5) / 8.625, 9);
+    expect(said("Bees super", 6, ["box frames", "medium"])[0]).toEqual(all);
+    expect(said("Bees super", 6, ["box frames", "medium"])[1]).not.toMatch(/names no frame/);
+  });
+});
+
 describe("brood by stage", () => {
   const strict = terms(["average frames", 8], ["brood", 3]);
   const said = (sheet: unknown[][], of = strict) => columns(sheet, "frames, grade, note", of)[0]!;
