@@ -2,7 +2,7 @@ import { useCallback, useMemo, useState } from "preact/hooks";
 import { lotStatement } from "../functions/statement.js";
 import { Choice } from "./choice.js";
 import { choicesOf, contractKey } from "./columns/contracts.js";
-import { lotsOf } from "./columns/lots.js";
+import { contractNamedIn, isNamed, lotsOf } from "./columns/lots.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
 import { rowsNamed } from "./columns/rows-named.js";
 import { readSheets } from "./columns/yard.js";
@@ -36,8 +36,13 @@ export function StatementView() {
   const names = lots.length > 1 ? lots : [...lots, ALL];
   const lot = names.find((name) => name === chosenLot) ?? names[0]!;
   const choices = useMemo(() => choicesOf(sheets?.terms ?? [], false), [sheets]);
-  const choice = choices.find((c) => contractKey(c) === contract) ?? choices[0]!;
-  const build = () => lotStatement(askOf(wish, yard!, lot === ALL ? null : lot, choice));
+  const lotName = lot === ALL ? null : lot;
+  const named = useMemo(() => yard && contractNamedIn(yard, lotName), [yard, lotName]);
+  const choice =
+    choices.find((c) => contractKey(c) === contract) ??
+    choices.find(({ name }) => isNamed(name, named)) ??
+    choices[0]!;
+  const build = () => lotStatement(askOf(wish, yard!, lotName, choice));
   // Names and words of the user's own change nothing of what comes of the lot.
   const { size, delivered, one, other } = wish;
   const preview = useMemo(
@@ -51,7 +56,7 @@ export function StatementView() {
   const make = async () => {
     const made = orWhy(build);
     if ("why" in made) return say(t.cannot(made.why));
-    await change(() => workbook.statement(t.sheetName(lot === ALL ? null : lot), made.value));
+    await change(() => workbook.statement(t.sheetName(lotName), made.value));
   };
   return (
     <>
@@ -71,7 +76,10 @@ export function StatementView() {
           id="statement-lot"
           label={t.lot}
           value={lot}
-          choose={setLot}
+          choose={(name) => {
+            setLot(name);
+            if (contractNamedIn(yard, name === ALL ? null : name) !== null) setContract(null);
+          }}
           options={names.map((name) => [name, name === ALL ? t.wholeSheet : name])}
         />
         <Choice

@@ -438,7 +438,7 @@ export const texts = {
       "your own boxes; leave out what you do not judge.",
     countLine:
       "One hive a row. Write counts as you say them: 7, 7-8, 7½, about 5, half, 8+, none; dead for a dead hive. " +
-      "A blank is none where the hive has a name.",
+      "A blank is a hive that was not opened.",
     terms: "The terms of your contracts",
     termsSheet: "Contracts",
     termsName: "Terms",

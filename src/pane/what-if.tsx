@@ -2,7 +2,7 @@ import { useCallback, useMemo, useState } from "preact/hooks";
 import { readingOf } from "../core/what-if.js";
 import { lotInSheet } from "../functions/lot-sheet.js";
 import { Choice } from "./choice.js";
-import { lotsOf } from "./columns/lots.js";
+import { contractNamedIn, isNamed, lotsOf } from "./columns/lots.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
 import { rowsNamed } from "./columns/rows-named.js";
 import { readSheets } from "./columns/yard.js";
@@ -51,14 +51,18 @@ export function WhatIf() {
   const watched = useWatched(read);
   const { value } = watched;
   const choices = useMemo(() => contractsOf(value?.tables ?? []), [value]);
-  const choice = choices.find(({ key }) => key === contract) ?? choices[0];
   const yard = value?.yard ?? null;
+  const lots = useMemo(() => (yard === null ? [] : lotsOf(yard)), [yard]);
+  const lotName = lots.includes(lot ?? "") ? lot : (lots[0] ?? null);
+  const named = useMemo(() => yard && contractNamedIn(yard, lotName), [yard, lotName]);
+  const choice =
+    choices.find(({ key }) => key === contract) ??
+    choices.find(({ name }) => isNamed(name, named)) ??
+    choices[0];
   const own = useMemo(
     () => (choice && value ? draftIn(choice.table, choice.name, value.sign) : null),
     [choice, value],
   );
-  const lots = useMemo(() => (yard === null ? [] : lotsOf(yard)), [yard]);
-  const lotName = lots.includes(lot ?? "") ? lot : (lots[0] ?? null);
   const moves = moved !== null && moved.of === choice?.key ? moved.to : NOT_MOVED;
   // What is moved is moved on the sheet's own terms, whatever another hand has made of them since.
   const draft = useMemo(
@@ -124,7 +128,10 @@ export function WhatIf() {
             id="what-if-lot"
             label={t.lot}
             value={lotName ?? ""}
-            choose={setLot}
+            choose={(name) => {
+              setLot(name);
+              if (contractNamedIn(yard, name) !== null) setContract(null);
+            }}
             options={lots.map((name) => [name, name])}
           />
         )}

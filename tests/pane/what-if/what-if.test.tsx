@@ -56,6 +56,42 @@ const type = ({ window, page }: Drawn, id: string, text: string) => {
 const row = (cells: unknown[][], label: string) =>
   cells.find(([name]) => name === label)?.[1] as number;
 
+describe("lots whose hives name their contract", () => {
+  const TWO = TERMS.map((row, i) => [...row, ["Pear", 7, 5, "", "", "", "", "", "", ""][i]!]);
+  const BY_LOT = [
+    ["Hive", "Lot", "Contract", "Frames of bees"],
+    ["1", "North", "Cherry", 9],
+    ["2", "South", "Pear", 8],
+    ["3", "South", "pear", 8],
+  ];
+  const book = () => {
+    const place = { sheet: "Terms", row: 0, column: 0, rows: 10, columns: 3 };
+    return new MemoryWorkbook(
+      { Yard: BY_LOT, Terms: TWO },
+      new Map<string, Named>([["Terms", { kind: "name", place }]]),
+    );
+  };
+  const shown = ({ page }: Drawn) =>
+    page.querySelector<HTMLSelectElement>("#what-if-contract")!.selectedOptions[0]!.textContent;
+  const choose = ({ window, page }: Drawn, id: string, option: string) => {
+    const select = page.getElementById(id) as HTMLSelectElement;
+    select.value = [...select.options].find(({ text }) => text.includes(option))!.value;
+    select.dispatchEvent(new window.Event("change", { bubbles: true }));
+  };
+
+  it("are shown under it, and another that is chosen is told apart", async () => {
+    const drawn = await open(book());
+    expect(shown(drawn)).toContain("Cherry");
+    choose(drawn, "what-if-lot", "South");
+    await vi.waitFor(() => expect(shown(drawn)).toContain("Pear"));
+    expect(drawn.page.body.textContent).not.toContain("the hives name the contract");
+    choose(drawn, "what-if-contract", "Cherry");
+    await vi.waitFor(() =>
+      expect(drawn.page.body.textContent).toContain('the hives name the contract "Pear"'),
+    );
+  });
+});
+
 describe("the view of what if", () => {
   it("says of the lot what the functions say of it, and is accessible", async () => {
     const drawn = await open();
