@@ -286,6 +286,8 @@ export const texts = {
     edge: "They would go over the edge of the sheet. Give another cell.",
     notInLine:
       "They will not stand in line with their hives: the formula begins in another row than the headings.",
+    stand: (place: string) =>
+      `They stand in ${place}, and are calculated anew with every change of the sheet.`,
     willGo: (place: string) => `They go to ${place}, where every cell is free.`,
     preview: "The first rows, as they will be",
     write: "Write the columns",

@@ -40,7 +40,9 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
   const only = result[0]![0];
   const fault = only instanceof CellError ? whyOf(only) : null;
   const there = free.block;
-  const obstacle = there && inTheWay(there, yard, sheets.regions);
+  const formula = there && spillFormula(spillArguments(yard, choice, columns, there.place.sheet));
+  const stands = there !== null && there.entries[0]![0] === formula;
+  const obstacle = there && !stands && inTheWay(there, yard, sheets.regions);
   const problem =
     "why" in first ? first.why : obstacle ? sentence(obstacle, address(place!, own)) : free.why;
   const useChosen = async () => {
@@ -79,8 +81,8 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
         )}
       </p>
       <p id="columns-at-about" class={problem ? "error" : "quiet"} aria-live="polite">
-        {problem || (there && t.willGo(address(there.place, own)))}
-        {!problem && !isInLine && ` ${t.notInLine}`}
+        {problem || (there && (stands ? t.stand : t.willGo)(address(there.place, own)))}
+        {!problem && !stands && !isInLine && ` ${t.notInLine}`}
       </p>
       <Preview
         yard={yard}
@@ -90,10 +92,9 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
       />
       <WriteButton
         main
-        disabled={Boolean(problem) || there === null}
+        disabled={Boolean(problem) || there === null || stands}
         press={() => {
-          const args = spillArguments(yard, choice, columns, there!.place.sheet);
-          const steps = spillSteps(there!, spillFormula(args));
+          const steps = spillSteps(there!, formula!);
           return write(steps, t.written(address(there!.place, own), columns.length));
         }}
       >

@@ -63,6 +63,9 @@ describe("a yard sheet as it is kept", () => {
     expect(workbook.entry("Yard", 0, 12)).toBe(
       '=COMB.YARD_COLUMNS(A1:K61,Terms,"Cherry","frames,bees,brood full,brood combs,grade,short,note")',
     );
+    await vi.waitFor(() => expect(text(page)).toContain("They stand in M1:S61"));
+    expect(page.querySelector("#columns-at-about")!.className).toBe("quiet");
+    expect(button(page, "Write the columns").disabled).toBe(true);
     await workbook.write(said[0]!.undo);
     expect(workbook.snapshot()).toEqual(before);
   });
