@@ -8,6 +8,8 @@ describe("a row's label that says a sum or an average", () => {
     ..."total|Totals|TOTAL:|subtotal|Sub-total|sub total|Sum|average|Avg|avg.|Mean".split("|"),
     ...[
       "Total lot N",
+      "Sub-total lot N",
+      "Sub total truck 2",
       "Avg truck 2",
       "Total/avg",
       "North Total",

@@ -73,6 +73,34 @@ describe("a column beside the boxes that it adds up", () => {
     expect(asked(...alone)).toEqual([["Bees", "names no box", 4]]);
   });
 
+  it.each(["", " ", null, undefined])("takes %j in a box for none of it", (blank) => {
+    const sheet = [boxes, ["1", 4, 5, 9], ["2", 3, 4, 7]];
+    expect(asked(...sheet, ["3", blank, 7, 7])).toEqual([]);
+    expect(asked(...sheet, ["3", blank, 7, 8])).toEqual([["Bees", "names no box", 4]]);
+  });
+
+  it("reads a count that became a date, 8 July as 7½, and a text, before it adds them", () => {
+    const JULY_8 = 46211;
+    const sheet = [boxes, ["1", 4, 5, 9], ["2", 3, 4, 7]];
+    for (const box of [JULY_8, "7-8", "7,5"]) {
+      expect(asked(...sheet, ["3", box, 2, 9.5])).toEqual([]);
+      expect(asked(...sheet, ["3", box, 2, 10])).toEqual([["Bees", "names no box", 4]]);
+    }
+  });
+
+  it("learns nothing of rows whose total is blank, or where yes, no or an error stands", () => {
+    const row = ["1", 4, 5, 9];
+    for (const other of [
+      ["2", 3, 4, ""],
+      ["2", true, 4, 9],
+      ["2", { code: "#REF!" }, 4, 9],
+      ["2", 3, 4, { code: "#REF!" }],
+    ]) {
+      expect(asked(boxes, row, other)).toEqual([["Bees", "names no box", null]]);
+      expect(asked(boxes, row, row, other)).toEqual([]);
+    }
+  });
+
   it("is asked about beside one box, which it may hold or not", () => {
     const one = [
       ["Hive", "Bees top", "Bees"],
@@ -81,6 +109,7 @@ describe("a column beside the boxes that it adds up", () => {
     ] as const;
     expect(asked(...one)).toEqual([["Bees", "names no box", null]]);
     expect(asked(...one, ["3", 5, 6])).toEqual([["Bees", "names no box", null]]);
+    expect(asked(...one, ["3", 5, 6], ["4", 5, 5])).toEqual([["Bees", "names no box", null]]);
   });
 
   it("is it beside boxes that are numbered", () => {
@@ -173,6 +202,25 @@ describe("two looks at one hive", () => {
   });
 });
 
+it("leaves a box that has one look beside one that has two", () => {
+  expect(asked(["Hive", "Bees top", "Bees bot", "Bees top"])).toEqual([
+    ["Bees top", "another look", null],
+    ["Bees top", "another look", null],
+  ]);
+});
+
+it("takes boxes that hold as many bees in every row for two boxes", () => {
+  const rows = [4, 5, 6, 7].map((count, i) => [`${i}`, count, count]);
+  expect(asked(["Hive", "Bees top", "Bees bot"], ...rows)).toEqual([]);
+});
+
+it("has no column in a sheet of nothing, and a blank heading where an error or nothing stands", () => {
+  expect(yardColumns([]).headings).toEqual([]);
+  expect(yardColumns([["Hive", { code: "#REF!" }, null, undefined, 7]]).headings).toEqual(
+    ["Hive", "", "", "", "7"], //
+  );
+});
+
 describe("boxes", () => {
   it.each([
     [["Bees top now", "Bees bottom now"]],
@@ -201,6 +249,8 @@ describe("a column headed as a date that holds yes and no", () => {
         [2, " no ", 46100, ""],
         [3, "", 46100, ""],
         [4, false, 46100, ""],
+        // Some hosts hand a blank on as 0.
+        [5, 0, 46100, ""],
       ]),
     ).toMatchObject({ opened: [1], roles: ["hive", null, "date", "bees"], doubts: [] });
   });
