@@ -1,10 +1,9 @@
 import { adultLoss, type LossSeason } from "./adult-loss.js";
 import { bees } from "./bees.js";
-import { development } from "./clock.js";
 import type { FrameSize } from "./comb.js";
 import { emergence, withLaying, type BroodInStage } from "./emergence.js";
 import { exactly } from "./estimate.js";
-import { forecast, type Forecast } from "./forecast.js";
+import { BROOD_DAYS, forecast, type Forecast } from "./forecast.js";
 import { laying } from "./laying.js";
 import { Refusal } from "./refusal.js";
 
@@ -26,9 +25,6 @@ export interface Course {
   /** Most frames of bees that a hive's boxes hold. */
   readonly space: number | null;
 }
-
-/** Days after which bees come of eggs that were not laid yet when the hive was seen. */
-export const BROOD_DAYS = development("worker").expected;
 
 /**
  * A hive's frames of bees some days after it was seen; one that goes on laying rears brood.

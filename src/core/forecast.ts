@@ -95,7 +95,8 @@ export function sharedError(days: number): number {
   return Math.sqrt(grown(days)) * sources.forecastBetween.value;
 }
 
-const BROOD_DAYS = development("worker").expected;
+/** Days after which bees come of eggs that were not laid yet when the hive was seen. */
+export const BROOD_DAYS = development("worker").expected;
 
 function grown(days: number): number {
   return Math.min(1, days / BROOD_DAYS) * Math.max(1, days / sources.forecastMostDays.value);

@@ -1,5 +1,5 @@
 import { LOSS_SEASONS, type LossSeason } from "../core/adult-loss.js";
-import { BROOD_DAYS } from "../core/colony.js";
+import { BROOD_DAYS } from "../core/forecast.js";
 import { plural } from "../core/plural.js";
 import { quote, Refusal } from "../core/refusal.js";
 import { sources } from "../core/sources.js";

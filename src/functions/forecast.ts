@@ -1,7 +1,7 @@
 import { checkBrood } from "../core/brood.js";
-import { BROOD_DAYS, framesAhead, type Course } from "../core/colony.js";
+import { framesAhead, type Course } from "../core/colony.js";
 import { sum } from "../core/estimate.js";
-import { averageForecast, type Forecast } from "../core/forecast.js";
+import { averageForecast, BROOD_DAYS, type Forecast } from "../core/forecast.js";
 import { Refusal } from "../core/refusal.js";
 import type { Writing } from "../core/writing.js";
 import type { Cell } from "./cells.js";

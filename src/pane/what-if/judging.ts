@@ -1,4 +1,4 @@
-import { BROOD_DAYS } from "../../core/colony.js";
+import { BROOD_DAYS } from "../../core/forecast.js";
 import type { Contract } from "../../core/contract.js";
 import { countLot, lotOf, type Look, type LotCount } from "../../core/lot.js";
 import { lotForecast, type LotForecast } from "../../core/lot-forecast.js";
