@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { Choice } from "./choice.js";
 import { columnOf } from "./contract/changes.js";
 import {
   contractsOf,
@@ -71,20 +72,13 @@ export function ContractView() {
     <>
       <NotRead of={watched} />
       <Problems list={[...unread, ...problemsIn(table, columnOf(table, draft.name))]} />
-      <p class="field">
-        <label for="contract">{t.which}</label>
-        <select
-          id="contract"
-          value={key}
-          onChange={(event) => setChosen(event.currentTarget.value)}
-        >
-          {choices.map(({ key: of, label }) => (
-            <option key={of} value={of}>
-              {t.choice(label, edited.has(of))}
-            </option>
-          ))}
-        </select>
-      </p>
+      <Choice
+        id="contract"
+        label={t.which}
+        value={key}
+        choose={setChosen}
+        options={choices.map(({ key: of, label }) => [of, t.choice(label, edited.has(of))])}
+      />
       {isHeld && (
         <div class="asked" role="alert">
           <p>{t.behind}</p>

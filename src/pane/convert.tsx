@@ -2,6 +2,7 @@ import { useMemo, useState } from "preact/hooks";
 import { combWithBees, combWithBrood } from "../core/comb-picture.js";
 import { frameOf } from "../core/comb.js";
 import { serialOfDay } from "../core/serial.js";
+import { Choice, wordsOf } from "./choice.js";
 import { Comb } from "./comb.js";
 import { AnswerLine } from "./convert/answer.js";
 import {
@@ -12,6 +13,7 @@ import {
   type Filled,
 } from "./convert/conversions.js";
 import { shownNumber } from "./shown.js";
+import { TextField } from "./text-field.js";
 import { texts } from "./texts.js";
 import { useSign } from "./watched.js";
 
@@ -25,20 +27,13 @@ export function Convert() {
   const conversion = CONVERSIONS.find((c) => c.id === id)!;
   return (
     <>
-      <p class="field">
-        <label for="convert-what">{t.what}</label>
-        <select
-          id="convert-what"
-          value={id}
-          onChange={(event) => choose(event.currentTarget.value)}
-        >
-          {CONVERSIONS.map((c) => (
-            <option key={c.id} value={c.id}>
-              {t.names[c.id]}
-            </option>
-          ))}
-        </select>
-      </p>
+      <Choice
+        id="convert-what"
+        label={t.what}
+        value={id}
+        choose={choose}
+        options={CONVERSIONS.map((c) => [c.id, t.names[c.id]!])}
+      />
       <Calculator key={id} conversion={conversion} />
     </>
   );
@@ -122,28 +117,11 @@ interface FieldProps {
 }
 
 function FieldLine({ field, value, change }: FieldProps) {
-  const id = `convert-${field.id}`;
-  return (
-    <p class="field">
-      <label for={id}>{t.fields[field.id]}</label>
-      {field.kind === "choice" ? (
-        <select id={id} value={value} onChange={(event) => change(event.currentTarget.value)}>
-          {field.choices.map((word) => (
-            <option key={word}>{word}</option>
-          ))}
-        </select>
-      ) : (
-        <input
-          id={id}
-          type={field.kind === "day" ? "date" : "text"}
-          size={field.kind === "day" ? undefined : 10}
-          autocomplete="off"
-          value={value}
-          onInput={(event) => change(event.currentTarget.value)}
-        />
-      )}
-    </p>
-  );
+  const shared = { id: `convert-${field.id}`, label: t.fields[field.id]!, value };
+  if (field.kind === "choice") {
+    return <Choice {...shared} choose={change} options={wordsOf(field.choices)} />;
+  }
+  return <TextField {...shared} type={field.kind === "day" ? "date" : "text"} change={change} />;
 }
 
 function startOf(field: Field): string {

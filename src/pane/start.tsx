@@ -1,5 +1,6 @@
 import { useCallback, useState } from "preact/hooks";
 import { TERMS } from "../../examples/yard.mjs";
+import { Choice, wordsOf } from "./choice.js";
 import { useWrite } from "./context.js";
 import { NotRead } from "./not-read.js";
 import type { Step, Workbook } from "./port.js";
@@ -47,23 +48,16 @@ export function Start() {
       <h2>{t.terms}</h2>
       <p>{t.termsHow(name)}</p>
       {present.some((other) => other.toLowerCase() === "terms") && <p>{t.hasTerms(name)}</p>}
-      <p class="field">
-        <label for="start-from">{t.from}</label>
-        <select
-          id="start-from"
-          value={from}
-          onChange={(event) => setFrom(event.currentTarget.value)}
-        >
-          <optgroup label={t.standards}>
-            {USABLE.map((s) => (
-              <option key={s.name}>{s.name}</option>
-            ))}
-          </optgroup>
-          <optgroup label={t.invented}>
-            <option value={DEMO}>{t.demoTerms}</option>
-          </optgroup>
-        </select>
-      </p>
+      <Choice
+        id="start-from"
+        label={t.from}
+        value={from}
+        choose={setFrom}
+        options={[
+          { label: t.standards, options: wordsOf(USABLE.map((s) => s.name)) },
+          { label: t.invented, options: [[DEMO, t.demoTerms]] },
+        ]}
+      />
       <p class="quiet">{standard ? t.source(standard.source, standard.remark) : t.inventedTerms}</p>
       <p class="quiet">{t.caution}</p>
       <WriteButton

@@ -1,7 +1,7 @@
 import { useCallback, useMemo, useState } from "preact/hooks";
 import { readingOf } from "../core/what-if.js";
 import { lotInSheet } from "../functions/lot-sheet.js";
-import { Choice } from "./choice.js";
+import { Choice, wordsOf } from "./choice.js";
 import { contractNamedIn, isNamed, lotsOf } from "./columns/lots.js";
 import { NoYard, optionOf } from "./columns/no-yard.js";
 import { rowsNamed } from "./columns/rows-named.js";
@@ -14,6 +14,7 @@ import { NotRead } from "./not-read.js";
 import { orWhy } from "./or-why.js";
 import { regionKey, type Workbook } from "./port.js";
 import { hivesOf } from "./statement/ask.js";
+import { TextField } from "./text-field.js";
 import { texts } from "./texts.js";
 import { useWatched } from "./watched.js";
 import { Ahead } from "./what-if/ahead.js";
@@ -132,22 +133,18 @@ export function WhatIf() {
               setLot(name);
               if (contractNamedIn(yard, name) !== null) setContract(null);
             }}
-            options={lots.map((name) => [name, name])}
+            options={wordsOf(lots)}
           />
         )}
-        <p class="field">
-          <label for="what-if-size">{t.size}</label>
-          <input
-            id="what-if-size"
-            type="text"
-            inputMode="numeric"
-            autocomplete="off"
-            value={size}
-            placeholder={String(listed)}
-            aria-describedby="what-if-size-how"
-            onInput={(event) => setSize(event.currentTarget.value)}
-          />
-        </p>
+        <TextField
+          id="what-if-size"
+          label={t.size}
+          about="what-if-size-how"
+          inputMode="numeric"
+          placeholder={String(listed)}
+          value={size}
+          change={setSize}
+        />
       </div>
       <p class="quiet" id="what-if-size-how">
         {t.sizeHow}
@@ -165,10 +162,11 @@ export function WhatIf() {
       )}
       <div class="fields">
         {thresholdsOf(own, sign).map(({ label, short }) => (
-          <Figure
+          <TextField
             key={label}
             id={`what-if-${label.replaceAll(" ", "-")}`}
             label={short}
+            inputMode="decimal"
             value={textOf(draft, label)}
             fault={faults?.at.get(label) ?? null}
             change={(text) => change(label, text)}
@@ -193,37 +191,5 @@ export function WhatIf() {
       )}
       <Review table={choice.table} draft={draft} sign={sign} held={null} settle={settle} />
     </>
-  );
-}
-
-interface FigureProps {
-  readonly id: string;
-  readonly label: string;
-  readonly value: string;
-  readonly fault: string | null;
-  readonly change: (text: string) => void;
-}
-
-/** A threshold to type, with what is wrong with it. */
-function Figure({ id, label, value, fault, change }: FigureProps) {
-  return (
-    <p class="field">
-      <label for={id}>{label}</label>
-      <input
-        id={id}
-        type="text"
-        inputMode="decimal"
-        autocomplete="off"
-        value={value}
-        aria-invalid={fault !== null}
-        aria-describedby={fault === null ? undefined : `${id}-fault`}
-        onInput={(event) => change(event.currentTarget.value)}
-      />
-      {fault !== null && (
-        <span class="error" id={`${id}-fault`}>
-          {fault}
-        </span>
-      )}
-    </p>
   );
 }

@@ -5,6 +5,7 @@ import { HiveCells } from "../../functions/hive-cells.js";
 import { COLUMNS, DEFAULT } from "../../functions/yard.js";
 import { isBlankOrZero } from "../../functions/cells.js";
 import { orWhy } from "../or-why.js";
+import { Choice, type Option } from "../choice.js";
 import { texts } from "../texts.js";
 import { Beside } from "./beside.js";
 import {
@@ -60,29 +61,18 @@ export function Adding({ sheets, yard, open }: Props) {
     <>
       <DateList yard={yard} dates={dates} />
       <h2>{t.add}</h2>
-      <p class="field">
-        <label for="columns-contract">{t.contract}</label>
-        <select
-          id="columns-contract"
-          value={contractKey(choice)}
-          aria-describedby="columns-contract-about"
-          onChange={(event) => choose(event.currentTarget.value)}
-        >
-          {(["by row", "terms", "standard"] as const).map((kind) => {
-            const own = choices.filter((c) => c.kind === kind);
-            if (own.length === 0) return null;
-            return (
-              <optgroup key={kind} label={t.contracts[kind]}>
-                {own.map((c) => (
-                  <option key={contractKey(c)} value={contractKey(c)}>
-                    {kind === "by row" ? t.byRow : c.label}
-                  </option>
-                ))}
-              </optgroup>
-            );
-          })}
-        </select>
-      </p>
+      <Choice
+        id="columns-contract"
+        label={t.contract}
+        about="columns-contract-about"
+        value={contractKey(choice)}
+        choose={choose}
+        options={(["by row", "terms", "standard"] as const).flatMap((kind) => {
+          const own = choices.filter((c) => c.kind === kind);
+          const options = own.map((c): Option => [contractKey(c), c.label]);
+          return own.length === 0 ? [] : [{ label: t.contracts[kind], options }];
+        })}
+      />
       <p id="columns-contract-about" class="quiet">
         {choice.kind === "standard" && t.standardCaution}
       </p>

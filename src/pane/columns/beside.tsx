@@ -4,6 +4,7 @@ import { COLUMNS } from "../../functions/yard.js";
 import { cellAt, cellName, address, sheetName } from "../address.js";
 import { sentenceOf, usePane, useWrite } from "../context.js";
 import { orWhy, whyOf } from "../or-why.js";
+import { TextField } from "../text-field.js";
 import { texts } from "../texts.js";
 import { WriteButton } from "../write-button.js";
 import type { Asked } from "./adding.js";
@@ -58,19 +59,16 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
   return (
     <>
       <p class="quiet">{t.besideHow}</p>
-      <p class="field">
-        <label for="columns-at">{t.at}</label>
-        <input
-          id="columns-at"
-          type="text"
-          size={12}
-          autocomplete="off"
-          spellcheck={false}
-          value={typed ?? address(besideOf(yard), own)}
-          aria-invalid={problem ? true : undefined}
-          aria-describedby="columns-at-about"
-          onInput={(event) => setTyped(event.currentTarget.value)}
-        />
+      <TextField
+        id="columns-at"
+        label={t.at}
+        about="columns-at-about"
+        size={12}
+        spellcheck={false}
+        value={typed ?? address(besideOf(yard), own)}
+        aria-invalid={Boolean(problem)}
+        change={setTyped}
+      >
         <button type="button" onClick={() => void useChosen()}>
           {t.useChosen}
         </button>
@@ -79,7 +77,7 @@ export function Beside({ sheets, yard, choice, columns }: Asked) {
             {t.back}
           </button>
         )}
-      </p>
+      </TextField>
       <p id="columns-at-about" class={problem ? "error" : "quiet"} aria-live="polite">
         {problem || (there && (stands ? t.stand : t.willGo)(address(there.place, own)))}
         {!problem && !stands && !isInLine && ` ${t.notInLine}`}

@@ -4,6 +4,7 @@ import { Refusal } from "../../core/refusal.js";
 import { absolute, within } from "../address.js";
 import { cells, literal, type Argument } from "../formula.js";
 import { regionKey, type Block, type Region } from "../port.js";
+import { texts } from "../texts.js";
 import { CellError } from "../../functions/cells.js";
 import { contractNamed, contractOfRow } from "../../functions/contracts.js";
 import { USABLE } from "../start/terms-sheet.js";
@@ -57,7 +58,7 @@ export function choicesOf(terms: readonly Terms[], hasContracts: boolean): Contr
     })),
   );
   const byRow = (terms.length === 0 ? [null] : terms).map((table): ContractChoice => {
-    return { label: table?.region.name ?? "", kind: "by row", terms: table, name: null };
+    return { label: texts.columns.byRow, kind: "by row", terms: table, name: null };
   });
   const standards = USABLE.map(({ name }): ContractChoice => {
     return { label: name, kind: "standard", terms: null, name };

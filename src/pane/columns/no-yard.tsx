@@ -1,5 +1,5 @@
 import { rangeName } from "../address.js";
-import { Choice } from "../choice.js";
+import { Choice, type Option } from "../choice.js";
 import { regionKey } from "../port.js";
 import { texts } from "../texts.js";
 import type { Candidate } from "./headings-row.js";
@@ -27,8 +27,8 @@ export function NoYard({ id, candidates, choose }: Props) {
   );
 }
 
-/** A yard sheet as one of several to choose. */
-export function optionOf({ region, place }: Candidate): readonly [string, string] {
+/** A region as one of several to choose, with the part of it that counts. */
+export function optionOf({ region, place }: Pick<Candidate, "region" | "place">): Option {
   const kind = texts.columns.kinds[region.kind];
   return [regionKey(region), texts.columns.candidate(region.name, kind, rangeName(place))];
 }

@@ -1,6 +1,8 @@
 import { useState } from "preact/hooks";
 import { normalise } from "../../core/text.js";
 import { USABLE } from "../start/terms-sheet.js";
+import { Choice, type Option } from "../choice.js";
+import { TextField } from "../text-field.js";
 import { texts } from "../texts.js";
 import type { TermsTable } from "./changes.js";
 import type { Draft } from "./draft.js";
@@ -28,12 +30,13 @@ export function Fresh({ table, taken, sign, begin }: Props) {
   const isFree =
     name.trim() !== "" &&
     [...taken, ...HEADINGS].every((other) => normalise(other) !== normalise(name));
-  const options = [
-    ...table.contracts.map((name) => COPY + name),
-    ...USABLE.map(({ name }) => STANDARD + name),
+  const groups = [
+    { label: t.copies, options: table.contracts.map((name): Option => [COPY + name, name]) },
+    { label: t.standards, options: USABLE.map(({ name }): Option => [STANDARD + name, name]) },
   ];
+  const keys = groups.flatMap(({ options }) => options.map(([key]) => key));
   // A contract that was chosen may be renamed meanwhile, or be of another table.
-  const from = options.find((option) => option === chosen) ?? options[0]!;
+  const from = keys.find((key) => key === chosen) ?? keys[0]!;
   const standard = USABLE.find((s) => STANDARD + s.name === from);
   const start = () => {
     setAsked(!isFree);
@@ -49,44 +52,22 @@ export function Fresh({ table, taken, sign, begin }: Props) {
   return (
     <details>
       <summary>{t.fresh}</summary>
-      <p class="field">
-        <label for="contract-from">{t.freshFrom}</label>
-        <select id="contract-from" value={from} onChange={(e) => setChosen(e.currentTarget.value)}>
-          <optgroup label={t.copies}>
-            {table.contracts.map((other) => (
-              <option key={other} value={COPY + other}>
-                {other}
-              </option>
-            ))}
-          </optgroup>
-          <optgroup label={t.standards}>
-            {USABLE.map((s) => (
-              <option key={s.name} value={STANDARD + s.name}>
-                {s.name}
-              </option>
-            ))}
-          </optgroup>
-        </select>
-      </p>
+      <Choice
+        id="contract-from"
+        label={t.freshFrom}
+        value={from}
+        choose={setChosen}
+        options={groups}
+      />
       {standard && <p class="quiet">{t.source(standard.source, standard.remark)}</p>}
       {standard && <p class="quiet">{t.caution}</p>}
-      <p class="field">
-        <label for="contract-name">{t.freshName}</label>
-        <input
-          id="contract-name"
-          type="text"
-          autocomplete="off"
-          value={name}
-          aria-invalid={asked && !isFree}
-          aria-describedby={asked && !isFree ? "contract-name-fault" : undefined}
-          onInput={(e) => setName(e.currentTarget.value)}
-        />
-      </p>
-      {asked && !isFree && (
-        <p class="error" id="contract-name-fault">
-          {t.nameNeeded}
-        </p>
-      )}
+      <TextField
+        id="contract-name"
+        label={t.freshName}
+        value={name}
+        fault={asked && !isFree ? t.nameNeeded : null}
+        change={setName}
+      />
       <button type="button" onClick={start}>
         {t.begin}
       </button>

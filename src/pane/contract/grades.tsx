@@ -1,4 +1,5 @@
 import { GRADE_PARTS } from "../../core/terms.js";
+import { TextField } from "../text-field.js";
 import { texts } from "../texts.js";
 import { gradeLabel, PARTS, type GradeDraft, type GradePart } from "./draft.js";
 import { hintOf } from "./field.js";
@@ -99,36 +100,23 @@ interface PartProps {
 
 function Part({ label, part, value, fault, locked, change }: PartProps) {
   const id = label.replaceAll(" ", "-");
-  const described = [
-    aboutOf(part),
-    ...(locked ? [`${id}-locked`] : []),
-    ...(fault === null ? [] : [`${id}-fault`]),
-  ];
   return (
-    <p class="field">
-      <label for={id}>{t.gradeParts[part]}</label>
-      <input
-        id={id}
-        type="text"
-        inputMode={GRADE_PARTS[part].kind === "number" ? "decimal" : "text"}
-        autocomplete="off"
-        value={value}
-        aria-invalid={fault !== null}
-        aria-describedby={described.join(" ")}
-        disabled={locked}
-        onInput={(e) => change(e.currentTarget.value)}
-      />
+    <TextField
+      id={id}
+      label={t.gradeParts[part]}
+      about={locked ? `${aboutOf(part)} ${id}-locked` : aboutOf(part)}
+      inputMode={GRADE_PARTS[part].kind === "number" ? "decimal" : "text"}
+      value={value}
+      fault={fault}
+      disabled={locked}
+      change={change}
+    >
       {locked && (
         <span class="quiet" id={`${id}-locked`}>
           {t.formula}
         </span>
       )}
-      {fault !== null && (
-        <span class="error" id={`${id}-fault`}>
-          {fault}
-        </span>
-      )}
-    </p>
+    </TextField>
   );
 }
 

@@ -1,7 +1,9 @@
 import { useCallback, useState } from "preact/hooks";
 import { CellError } from "../../functions/cells.js";
 import { observerErrorFunction } from "../../functions/second-look.js";
-import { columnName, rangeName } from "../address.js";
+import { columnName } from "../address.js";
+import { Choice, type Option } from "../choice.js";
+import { optionOf } from "../columns/no-yard.js";
 import { readTables } from "../contract/tables.js";
 import { cells, evaluate, literal } from "../formula.js";
 import { NotRead } from "../not-read.js";
@@ -50,37 +52,34 @@ export function Judges() {
     <>
       <NotRead of={watched} />
       <p>{t.judgesHow}</p>
-      <p class="field">
-        <label for="eye-from">{t.from}</label>
-        <select id="eye-from" value={key} onChange={(event) => setFrom(event.currentTarget.value)}>
-          {regions.map((one) => (
-            <option key={regionKey(one)} value={regionKey(one)}>
-              {texts.columns.candidate(
-                one.name,
-                texts.columns.kinds[one.kind],
-                rangeName(one.place),
-              )}
-            </option>
-          ))}
-          <option value={TYPED}>{t.typed}</option>
-        </select>
-      </p>
+      <Choice
+        id="eye-from"
+        label={t.from}
+        value={key}
+        choose={setFrom}
+        options={[
+          ...regions.map((one) => optionOf({ region: one, place: one.place })),
+          [TYPED, t.typed],
+        ]}
+      />
       {isTyped ? (
         <Pairs typed={typed} change={setTyped} />
       ) : (
         <div class="fields">
           {([0, 1] as const).map((judge) => (
-            <Column
+            <Choice
               key={judge}
-              judge={judge}
-              block={block}
-              value={columns[judge]}
-              choose={(column) =>
+              id={`eye-judge-${judge}`}
+              label={t.judge[judge]}
+              value={String(columns[judge])}
+              choose={(column) => {
+                const one = Number(column);
                 setChosen({
                   of: key,
-                  columns: judge === 0 ? [column, columns[1]] : [columns[0], column],
-                })
-              }
+                  columns: judge === 0 ? [one, columns[1]] : [columns[0], one],
+                });
+              }}
+              options={[[String(NONE[judge]), t.choose], ...headingsOf(block)]}
             />
           ))}
         </div>
@@ -107,28 +106,12 @@ export function Judges() {
   );
 }
 
-interface ColumnProps {
-  readonly judge: 0 | 1;
-  readonly block: Block;
-  readonly value: number;
-  readonly choose: (column: number) => void;
-}
-
-function Column({ judge, block, value, choose }: ColumnProps) {
-  const id = `eye-judge-${judge}`;
-  return (
-    <p class="field">
-      <label for={id}>{t.judge[judge]}</label>
-      <select id={id} value={value} onChange={(event) => choose(Number(event.currentTarget.value))}>
-        <option value={-1}>{t.choose}</option>
-        {block.values[0]!.map((heading, column) => (
-          <option key={column} value={column}>
-            {`${columnName(block.place.column + column)}: ${String(heading ?? "")}`}
-          </option>
-        ))}
-      </select>
-    </p>
-  );
+/** The columns of a region, each by its letter and its heading. */
+function headingsOf({ values, place }: Block): Option[] {
+  return values[0]!.map((heading, column) => [
+    String(column),
+    `${columnName(place.column + column)}: ${String(heading ?? "")}`,
+  ]);
 }
 
 /** Two columns under their heading row, rows of totals left out; blanks where none is chosen. */

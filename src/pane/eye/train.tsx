@@ -1,12 +1,15 @@
-import { useMemo, useRef, useState } from "preact/hooks";
+import type { TargetedEvent } from "preact";
+import { useMemo, useState } from "preact/hooks";
 import { combWithBees, combWithBrood, type CombPicture } from "../../core/comb-picture.js";
 import type { JudgedComb } from "../../core/eye.js";
 import { randomFrom } from "../../core/random.js";
 import { read } from "../../core/reading.js";
 import { Refusal } from "../../core/refusal.js";
 import { PLAIN_WRITING } from "../../core/writing.js";
+import { Choice } from "../choice.js";
 import { Comb } from "../comb.js";
 import { shownNumber } from "../shown.js";
+import { TextField } from "../text-field.js";
 import { texts } from "../texts.js";
 import { useSign } from "../watched.js";
 import { EyeResult } from "./result.js";
@@ -23,20 +26,13 @@ export function Train() {
   return (
     <>
       <p>{t.how}</p>
-      <p class="field">
-        <label for="eye-kind">{t.kind}</label>
-        <select
-          id="eye-kind"
-          value={kind}
-          onChange={(event) => setKind(event.currentTarget.value as Kind)}
-        >
-          {KINDS.map((one) => (
-            <option key={one} value={one}>
-              {t.kinds[one]}
-            </option>
-          ))}
-        </select>
-      </p>
+      <Choice
+        id="eye-kind"
+        label={t.kind}
+        value={kind}
+        choose={(chosen) => setKind(chosen as Kind)}
+        options={KINDS.map((one) => [one, t.kinds[one]])}
+      />
       <Round key={`${kind} ${round}`} kind={kind} again={() => setRound(round + 1)} />
       <p class="quiet">
         <a href="eye-guide.html" target="_blank" rel="noopener">
@@ -55,13 +51,12 @@ function Round({ kind, again }: { kind: Kind; again: () => void }) {
   const [typed, setTyped] = useState("");
   const [why, setWhy] = useState<string | null>(null);
   const [judged, setJudged] = useState<readonly JudgedComb[]>([]);
-  const input = useRef<HTMLInputElement>(null);
   const picture = useMemo(() => combAt(kind, first + at), [kind, first, at]);
   const last = judged[at];
   const isDone = judged.length === COMBS;
-  const submit = (event: Event) => {
+  const submit = (event: TargetedEvent<HTMLFormElement>) => {
     event.preventDefault();
-    input.current!.focus();
+    event.currentTarget.querySelector("input")!.focus();
     if (isDone) return again();
     if (last !== undefined) {
       setTyped("");
@@ -79,24 +74,20 @@ function Round({ kind, again }: { kind: Kind; again: () => void }) {
   return (
     <form onSubmit={submit}>
       <Comb picture={picture} id="eye" label={t.comb(at + 1, COMBS)} />
-      <p class="field">
-        <label for="eye-said">{t.ask[kind]}</label>
-        <input
-          id="eye-said"
-          ref={input}
-          type="text"
-          size={10}
-          autocomplete="off"
-          value={typed}
-          readOnly={last !== undefined}
-          aria-invalid={why !== null}
-          aria-describedby="eye-told"
-          onInput={(event) => setTyped(event.currentTarget.value)}
-        />
+      <TextField
+        id="eye-said"
+        label={t.ask[kind]}
+        about="eye-told"
+        size={10}
+        value={typed}
+        readOnly={last !== undefined}
+        aria-invalid={why !== null}
+        change={setTyped}
+      >
         <button type="submit" class="main">
           {isDone ? t.again : last === undefined ? t.say : t.next}
         </button>
-      </p>
+      </TextField>
       <p id="eye-told" role="status" class={why === null ? "" : "error"}>
         {why ?? (last === undefined ? t.at(at + 1, COMBS) : toldOf(last, sign))}
       </p>

@@ -1,3 +1,4 @@
+import { TextField } from "../text-field.js";
 import { texts } from "../texts.js";
 import type { Wish } from "./ask.js";
 
@@ -13,18 +14,14 @@ type TextField = Exclude<keyof Wish, "paper">;
 /** What a statement is told besides the sheet and the contract; all of it may be left blank. */
 export function Fields({ wish, change }: Props) {
   const field = (name: TextField, label: string, about?: string) => (
-    <p class="field">
-      <label for={`statement-${name}`}>{label}</label>
-      <input
-        id={`statement-${name}`}
-        type="text"
-        autocomplete="off"
-        inputMode={name === "size" || name === "delivered" ? "numeric" : "text"}
-        value={wish[name]}
-        aria-describedby={about}
-        onInput={(event) => change({ [name]: event.currentTarget.value })}
-      />
-    </p>
+    <TextField
+      id={`statement-${name}`}
+      label={label}
+      about={about}
+      inputMode={name === "size" || name === "delivered" ? "numeric" : "text"}
+      value={wish[name]}
+      change={(text) => change({ [name]: text })}
+    />
   );
   return (
     <>
